@@ -1,0 +1,223 @@
+import type { Token } from 'marked';
+import type { Place, Problem, Span } from '../language/problem.ts';
+import type { Expression, NameNode } from '../language/tree.ts';
+import type { Unit } from '../units/unit.ts';
+
+/** A sheet as read: its narrative and its live blocks in the order of the page. */
+export interface Sheet {
+  /** File name without folder and ending: `20-gearing`. */
+  readonly name: string;
+  /** As passed in, for places: `notebooks/20-gearing.md`. */
+  readonly file: string;
+  readonly source: string;
+  /** The number that the name starts with: its place in the job. */
+  readonly number: number | undefined;
+  /** Text of the first heading, else the name. */
+  readonly title: string;
+  readonly parts: readonly Part[];
+  /** What was wrong in the reading; the rest of the sheet stands. */
+  readonly problems: readonly Problem[];
+}
+
+export type Part = Narrative | Block;
+
+/** Markdown between blocks, as tokens of the Markdown reader. */
+export interface Narrative {
+  readonly kind: 'narrative';
+  readonly tokens: readonly Token[];
+  readonly line: number;
+}
+
+export type Block =
+  | GivenBlock
+  | FromBlock
+  | WorkBlock
+  | StackBlock
+  | CheckBlock
+  | ChartBlock
+  | TableBlock
+  | StepsBlock
+  | CautionBlock;
+
+interface BlockBase {
+  /** Line of the opening fence, from 1. */
+  readonly line: number;
+  readonly problems: readonly Problem[];
+}
+
+export interface GivenBlock extends BlockBase {
+  readonly kind: 'given';
+  readonly statements: readonly GivenStatement[];
+}
+export interface FromBlock extends BlockBase {
+  readonly kind: 'from';
+  /** Name of the sheet that the values come from. */
+  readonly sheet: string;
+  readonly sheetPlace: Place;
+  readonly statements: readonly FromStatement[];
+}
+export interface WorkBlock extends BlockBase {
+  readonly kind: 'work';
+  readonly statements: readonly WorkStatement[];
+}
+export interface StackBlock extends BlockBase {
+  readonly kind: 'stack';
+  /** Undefined where the opening line could not be read. */
+  readonly stack: StackStatement | undefined;
+}
+export interface CheckBlock extends BlockBase {
+  readonly kind: 'check';
+  readonly statements: readonly CheckStatement[];
+}
+export interface ChartBlock extends BlockBase {
+  readonly kind: 'chart';
+  readonly chart: ChartStatement | undefined;
+}
+export interface TableBlock extends BlockBase {
+  readonly kind: 'table';
+  readonly table: TableStatement | undefined;
+}
+export interface StepsBlock extends BlockBase {
+  readonly kind: 'steps';
+  readonly title: string;
+  readonly steps: readonly Step[];
+}
+export interface CautionBlock extends BlockBase {
+  readonly kind: 'caution';
+  readonly title: string;
+  /** Inline Markdown. */
+  readonly tokens: readonly Token[];
+}
+
+/** What all statements that name a cell share. */
+export interface Named extends Span {
+  readonly name: string;
+  readonly place: Place;
+  /** The words in quotes; the name with blanks where there are none. */
+  readonly label: string;
+  /** `source "…"`: where the figure or formula comes from. */
+  readonly source?: string;
+}
+
+/** How a value is shown: `as in to 0.001`. */
+export interface Display {
+  readonly unit?: Unit;
+  /** Step of the last digit, in the display unit. */
+  readonly resolution?: number;
+  /** Denominator where `to 1/64` asks for a fraction. */
+  readonly fraction?: number;
+}
+
+export interface GivenStatement extends Named {
+  readonly value: GivenDefault;
+  readonly display: Display;
+  readonly range?: { readonly from: Expression; readonly to: Expression };
+  /** `how "…"`: instrument, datum, how often. */
+  readonly how?: string;
+}
+
+/** What stands behind the `=` of a given. */
+export type GivenDefault =
+  /** As a person would type it: `3.212 ± 0.003 in`. */
+  | { readonly type: 'entry'; readonly text: string; readonly from: number }
+  /** `blank mm`: nothing yet; the unit tells the dimension. `blank list` and `blank mm list` for lists. */
+  | { readonly type: 'blank'; readonly unit: Unit; readonly list: boolean }
+  /** `pick "ROW" from TABLE` or `TABLE.COLUMN`. */
+  | {
+      readonly type: 'pick';
+      readonly row: string;
+      readonly table: NameNode;
+      readonly column?: string;
+    }
+  | { readonly type: 'text'; readonly value: string };
+
+export interface FromStatement extends Named {
+  /** The name that the value has on its own sheet; `name` is what it is called here. */
+  readonly origin: string;
+  /** True where this sheet gives the value a label of its own. */
+  readonly labelled: boolean;
+}
+
+export interface WorkStatement extends Named {
+  readonly expression: Expression;
+  readonly display: Display;
+  /** `positive "…"`, `negative "…"`, `zero "…"`: what the sign of the result tells one to do. */
+  readonly signs: Signs;
+}
+
+export interface Signs {
+  readonly positive?: string;
+  readonly negative?: string;
+  readonly zero?: string;
+}
+
+export interface StackStatement extends Named {
+  readonly display: Display;
+  readonly terms: readonly StackTerm[];
+}
+
+export interface StackTerm extends Span {
+  readonly sign: 1 | -1;
+  readonly expression: Expression;
+  readonly label?: string;
+}
+
+export interface CheckStatement extends Named {
+  /** The checked value; `name` is its name. */
+  readonly subject: NameNode;
+  readonly least?: Expression;
+  readonly most?: Expression;
+  readonly below?: string;
+  readonly above?: string;
+}
+
+export interface ChartStatement extends Span {
+  readonly title: string;
+  readonly place: Place;
+  readonly results: readonly NameNode[];
+  readonly unit?: Unit;
+  /** The given that is swept. */
+  readonly over: NameNode;
+  readonly range: { readonly from: Expression; readonly to: Expression };
+  /** Texts that name the lines of a list result. */
+  readonly lines?: NameNode;
+  readonly xLabel?: string;
+  readonly yLabel?: string;
+  readonly marks: readonly ChartMark[];
+  readonly limits: readonly ChartLimits[];
+}
+
+export interface ChartMark extends Span {
+  readonly value: Expression;
+  readonly label: string;
+  /** Which axis it stands on, where the dimension alone does not tell. */
+  readonly axis?: 'x' | 'y';
+}
+
+/** A window on the y axis: shaded outside. */
+export interface ChartLimits extends Span {
+  readonly least: Expression;
+  readonly most: Expression;
+  readonly label: string;
+}
+
+export interface TableStatement extends Named {
+  readonly columns: readonly TableColumn[];
+  /** Cells as text, one array a row, in the order of `columns`; row `i` stands on line `lines[i]`. */
+  readonly rows: readonly (readonly string[])[];
+  readonly lines: readonly number[];
+}
+
+export interface TableColumn {
+  readonly name: string;
+  /** From the header: `thickness (in)`. Undefined for text and plain numbers. */
+  readonly unit?: Unit;
+}
+
+export interface Step {
+  /** Inline Markdown. */
+  readonly tokens: readonly Token[];
+  readonly text: string;
+  /** Stable within the sheet: made from the step's words, so that a tick survives a reordering. */
+  readonly id: string;
+}
