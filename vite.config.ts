@@ -1,0 +1,75 @@
+import { playwright } from '@vitest/browser-playwright';
+import { defineConfig, type TestProjectInlineConfiguration } from 'vitest/config';
+import { findChromium } from './tests/support/chromium.ts';
+
+const DOM_TESTS = ['tests/page/**', 'tests/drawing/**', 'tests/chart/**'];
+const APP_TESTS = 'tests/app/**';
+
+/** Logic, sheets and the terminal: no DOM. */
+function nodeTests(): TestProjectInlineConfiguration {
+  return {
+    extends: true,
+    test: {
+      name: 'node',
+      environment: 'node',
+      include: ['tests/**/*.test.ts'],
+      exclude: [...DOM_TESTS, APP_TESTS],
+    },
+  };
+}
+
+/** What draws or listens: in a real browser. */
+async function browserTests(): Promise<TestProjectInlineConfiguration> {
+  return {
+    extends: true,
+    // Two runs at the same time must not prepare each other's dependencies.
+    cacheDir: `node_modules/.vite/tests-${process.pid}`,
+    test: {
+      name: 'browser',
+      include: DOM_TESTS.map((folder) => `${folder}/*.test.ts`),
+      globalSetup: 'tests/support/remove-cache.ts',
+      browser: {
+        enabled: true,
+        headless: true,
+        screenshotFailures: false,
+        provider: playwright({
+          launchOptions: await findChromium(),
+          contextOptions: { locale: 'en-GB', timezoneId: 'UTC', reducedMotion: 'reduce' },
+        }),
+        instances: [{ browser: 'chromium', viewport: { width: 1024, height: 768 } }],
+      },
+    },
+  };
+}
+
+/** The built app as a person meets it. */
+function appTests(): TestProjectInlineConfiguration {
+  return {
+    extends: true,
+    test: {
+      name: 'app',
+      environment: 'node',
+      include: [`${APP_TESTS}/*.test.ts`],
+      globalSetup: 'tests/app/serve-built-app.ts',
+      testTimeout: 60_000,
+      hookTimeout: 60_000,
+    },
+  };
+}
+
+export default defineConfig(async () => {
+  const testing = process.env.VITEST !== undefined;
+  if (testing)
+    Object.assign(process.env, { TZ: 'UTC', LANG: 'en_GB.UTF-8', LC_ALL: 'en_GB.UTF-8' });
+  return {
+    base: './',
+    build: { target: 'es2023', chunkSizeWarningLimit: 600 },
+    preview: { host: '127.0.0.1', port: 4173 },
+    test: {
+      allowOnly: false,
+      expect: { requireAssertions: true },
+      setupFiles: ['tests/support/fixed-seed.ts'],
+      projects: testing ? [nodeTests(), await browserTests(), appTests()] : [],
+    },
+  };
+});
