@@ -1,9 +1,20 @@
 import { playwright } from '@vitest/browser-playwright';
 import { defineConfig, type TestProjectInlineConfiguration } from 'vitest/config';
 import { findChromium } from './tests/support/chromium.ts';
+import { OWN_CACHE } from './tests/support/own-cache.ts';
 
 const DOM_TESTS = ['tests/page/**', 'tests/drawing/**', 'tests/chart/**'];
 const APP_TESTS = 'tests/app/**';
+const LARGE_IMPORTS = [
+  '@observablehq/plot',
+  '@observablehq/runtime',
+  'axe-core',
+  'd3-dsv',
+  'dompurify',
+  'fast-check',
+  'fraction.js',
+  'marked',
+];
 
 /** Logic, sheets and the terminal: no DOM. */
 function nodeTests(): TestProjectInlineConfiguration {
@@ -23,11 +34,13 @@ async function browserTests(): Promise<TestProjectInlineConfiguration> {
   return {
     extends: true,
     // Two runs at the same time must not prepare each other's dependencies.
-    cacheDir: `node_modules/.vite/tests-${process.pid}`,
+    cacheDir: OWN_CACHE,
+    // Named, because a dependency found half-way reloads the page under a test.
+    optimizeDeps: { include: LARGE_IMPORTS },
     test: {
       name: 'browser',
       include: DOM_TESTS.map((folder) => `${folder}/*.test.ts`),
-      globalSetup: 'tests/support/remove-cache.ts',
+      globalSetup: 'tests/support/own-cache.ts',
       browser: {
         enabled: true,
         headless: true,
