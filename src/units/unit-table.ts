@@ -1,0 +1,505 @@
+import { type Dimension, NONE } from './dimension.ts';
+import type { Unit } from './unit.ts';
+
+/** One row of the unit table: a unit that has a name of its own. */
+export interface UnitDeclaration extends Unit {
+  /** In words, singular: "inch". */
+  readonly name: string;
+  /** Other spellings, read everywhere. Those with `·`, `/` or `^` are built from canonical symbols. */
+  readonly aliases: readonly string[];
+  /** Marks that are read only where a person types a number: a sheet needs `"` for its texts. */
+  readonly marks: readonly string[];
+  /** Symbol of the unit that takes its place in the other system. Undefined for common units. */
+  readonly counterpart: string | undefined;
+  /** Where the factor comes from. */
+  readonly source: string;
+}
+
+const LENGTH: Dimension = [1, 0, 0, 0];
+const MASS: Dimension = [0, 1, 0, 0];
+const TIME: Dimension = [0, 0, 1, 0];
+const ANGLE: Dimension = [0, 0, 0, 1];
+const SPEED: Dimension = [1, 0, -1, 0];
+const TURNING_SPEED: Dimension = [0, 0, -1, 1];
+const VOLUME: Dimension = [3, 0, 0, 0];
+const FORCE: Dimension = [1, 1, -2, 0];
+const TORQUE: Dimension = [2, 1, -2, -1];
+const PRESSURE: Dimension = [-1, 1, -2, 0];
+const POWER: Dimension = [2, 1, -3, 0];
+
+const INCH = 0.0254;
+const FOOT = 0.3048;
+const MILE = 1609.344;
+const POUND = 0.453_592_37;
+/** Standard acceleration of free fall, m/s². */
+const GRAVITY = 9.806_65;
+const POUND_FORCE = POUND * GRAVITY;
+const TURN = 2 * Math.PI;
+
+const EXACT = 'NIST SP 811, appendix B.8: exact by definition';
+const FROM_EXACT =
+  'NIST SP 811, appendix B.8: from the exact inch, pound and standard acceleration of free fall';
+const SI = 'SI Brochure: SI unit, or a multiple of one';
+const ANGLE_SOURCE = 'SI Brochure: one turn is 2π rad, one degree π/180 rad';
+const TORQUE_SOURCE = `${FROM_EXACT}; one newton metre of torque is one joule per radian`;
+
+type Row = Omit<UnitDeclaration, 'aliases' | 'marks' | 'counterpart'> &
+  Partial<Pick<UnitDeclaration, 'aliases' | 'marks' | 'counterpart'>>;
+
+/** Every unit that sheets and entries know, each declared once; compounds are built from these. */
+export const UNITS: readonly UnitDeclaration[] = (
+  [
+    {
+      symbol: 'in',
+      name: 'inch',
+      aliases: ['inch', 'inches', 'ins'],
+      marks: ['"', '″', '”', "''", '′′', '’’'],
+      factor: INCH,
+      dimension: LENGTH,
+      system: 'inch-pound',
+      counterpart: 'mm',
+      source: EXACT,
+    },
+    {
+      symbol: 'thou',
+      name: 'thousandth of an inch',
+      aliases: ['thous'],
+      factor: 2.54e-5,
+      dimension: LENGTH,
+      system: 'inch-pound',
+      counterpart: 'mm',
+      source: EXACT,
+    },
+    {
+      symbol: 'ft',
+      name: 'foot',
+      aliases: ['foot', 'feet'],
+      marks: ["'", '′', '’'],
+      factor: FOOT,
+      dimension: LENGTH,
+      system: 'inch-pound',
+      counterpart: 'm',
+      source: EXACT,
+    },
+    {
+      symbol: 'yd',
+      name: 'yard',
+      aliases: ['yard', 'yards'],
+      factor: 3 * FOOT,
+      dimension: LENGTH,
+      system: 'inch-pound',
+      counterpart: 'm',
+      source: EXACT,
+    },
+    {
+      symbol: 'mi',
+      name: 'mile',
+      aliases: ['mile', 'miles'],
+      factor: MILE,
+      dimension: LENGTH,
+      system: 'inch-pound',
+      counterpart: 'km',
+      source: EXACT,
+    },
+    {
+      symbol: 'mm',
+      name: 'millimetre',
+      factor: 1e-3,
+      dimension: LENGTH,
+      system: 'metric',
+      counterpart: 'in',
+      source: SI,
+    },
+    {
+      symbol: 'cm',
+      name: 'centimetre',
+      factor: 1e-2,
+      dimension: LENGTH,
+      system: 'metric',
+      counterpart: 'in',
+      source: SI,
+    },
+    {
+      symbol: 'm',
+      name: 'metre',
+      aliases: ['metre', 'metres', 'meter', 'meters'],
+      factor: 1,
+      dimension: LENGTH,
+      system: 'metric',
+      counterpart: 'ft',
+      source: SI,
+    },
+    {
+      symbol: 'km',
+      name: 'kilometre',
+      factor: 1000,
+      dimension: LENGTH,
+      system: 'metric',
+      counterpart: 'mi',
+      source: SI,
+    },
+    {
+      symbol: 'rev',
+      name: 'turn',
+      aliases: ['revs', 'turn', 'turns'],
+      factor: TURN,
+      dimension: ANGLE,
+      system: 'common',
+      source: ANGLE_SOURCE,
+    },
+    {
+      symbol: 'deg',
+      name: 'degree',
+      aliases: ['°', 'degs', 'degree', 'degrees'],
+      factor: TURN / 360,
+      dimension: ANGLE,
+      system: 'common',
+      source: ANGLE_SOURCE,
+    },
+    {
+      symbol: 'rad',
+      name: 'radian',
+      factor: 1,
+      dimension: ANGLE,
+      system: 'common',
+      source: SI,
+    },
+    {
+      symbol: 's',
+      name: 'second',
+      aliases: ['sec', 'secs', 'second', 'seconds'],
+      factor: 1,
+      dimension: TIME,
+      system: 'common',
+      source: SI,
+    },
+    {
+      symbol: 'min',
+      name: 'minute',
+      aliases: ['mins', 'minute', 'minutes'],
+      factor: 60,
+      dimension: TIME,
+      system: 'common',
+      source: EXACT,
+    },
+    {
+      symbol: 'h',
+      name: 'hour',
+      aliases: ['hr', 'hrs', 'hour', 'hours'],
+      factor: 3600,
+      dimension: TIME,
+      system: 'common',
+      source: EXACT,
+    },
+    {
+      symbol: 'mph',
+      name: 'mile per hour',
+      aliases: ['mi/h'],
+      factor: MILE / 3600,
+      dimension: SPEED,
+      system: 'inch-pound',
+      counterpart: 'km/h',
+      source: EXACT,
+    },
+    {
+      symbol: 'km/h',
+      name: 'kilometre per hour',
+      aliases: ['kph', 'kmh', 'kmph'],
+      factor: 1 / 3.6,
+      dimension: SPEED,
+      system: 'metric',
+      counterpart: 'mph',
+      source: SI,
+    },
+    {
+      symbol: 'rpm',
+      name: 'turn per minute',
+      aliases: ['rev/min'],
+      factor: TURN / 60,
+      dimension: TURNING_SPEED,
+      system: 'common',
+      source: ANGLE_SOURCE,
+    },
+    {
+      symbol: 'lb',
+      name: 'pound',
+      aliases: ['lbs', 'pound', 'pounds'],
+      factor: POUND,
+      dimension: MASS,
+      system: 'inch-pound',
+      counterpart: 'kg',
+      source: EXACT,
+    },
+    {
+      symbol: 'oz',
+      name: 'ounce',
+      aliases: ['ounce', 'ounces'],
+      factor: POUND / 16,
+      dimension: MASS,
+      system: 'inch-pound',
+      counterpart: 'g',
+      source: EXACT,
+    },
+    {
+      symbol: 'kg',
+      name: 'kilogram',
+      aliases: ['kgs'],
+      factor: 1,
+      dimension: MASS,
+      system: 'metric',
+      counterpart: 'lb',
+      source: SI,
+    },
+    {
+      symbol: 'g',
+      name: 'gram',
+      aliases: ['gram', 'grams'],
+      factor: 1e-3,
+      dimension: MASS,
+      system: 'metric',
+      counterpart: 'oz',
+      source: SI,
+    },
+    {
+      symbol: 'lbf',
+      name: 'pound-force',
+      factor: POUND_FORCE,
+      dimension: FORCE,
+      system: 'inch-pound',
+      counterpart: 'N',
+      source: FROM_EXACT,
+    },
+    {
+      symbol: 'N',
+      name: 'newton',
+      aliases: ['newton', 'newtons'],
+      factor: 1,
+      dimension: FORCE,
+      system: 'metric',
+      counterpart: 'lbf',
+      source: SI,
+    },
+    {
+      symbol: 'kN',
+      name: 'kilonewton',
+      factor: 1000,
+      dimension: FORCE,
+      system: 'metric',
+      counterpart: 'lbf',
+      source: SI,
+    },
+    {
+      symbol: 'kgf',
+      name: 'kilogram-force',
+      aliases: ['kp'],
+      factor: GRAVITY,
+      dimension: FORCE,
+      system: 'metric',
+      counterpart: 'lbf',
+      source: EXACT,
+    },
+    {
+      symbol: 'lbf·ft',
+      name: 'pound-force foot',
+      aliases: [
+        'lbf-ft',
+        'lb-ft',
+        'lbs-ft',
+        'ft-lb',
+        'ft-lbs',
+        'ft-lbf',
+        'lbft',
+        'ftlb',
+        'ft·lbf',
+        'lb·ft',
+        'ft·lb',
+      ],
+      factor: POUND_FORCE * FOOT,
+      dimension: TORQUE,
+      system: 'inch-pound',
+      counterpart: 'N·m',
+      source: TORQUE_SOURCE,
+    },
+    {
+      symbol: 'lbf·in',
+      name: 'pound-force inch',
+      aliases: [
+        'lbf-in',
+        'lb-in',
+        'lbs-in',
+        'in-lb',
+        'in-lbs',
+        'in-lbf',
+        'in·lbf',
+        'lb·in',
+        'in·lb',
+      ],
+      factor: POUND_FORCE * INCH,
+      dimension: TORQUE,
+      system: 'inch-pound',
+      counterpart: 'N·m',
+      source: TORQUE_SOURCE,
+    },
+    {
+      symbol: 'N·m',
+      name: 'newton metre',
+      aliases: ['Nm', 'N-m', 'm·N'],
+      factor: 1,
+      dimension: TORQUE,
+      system: 'metric',
+      counterpart: 'lbf·ft',
+      source: TORQUE_SOURCE,
+    },
+    {
+      symbol: 'kgf·m',
+      name: 'kilogram-force metre',
+      aliases: ['kgf-m', 'kg-m', 'kgfm', 'm·kgf'],
+      factor: GRAVITY,
+      dimension: TORQUE,
+      system: 'metric',
+      counterpart: 'lbf·ft',
+      source: TORQUE_SOURCE,
+    },
+    {
+      symbol: 'psi',
+      name: 'pound-force per square inch',
+      factor: POUND_FORCE / INCH ** 2,
+      dimension: PRESSURE,
+      system: 'inch-pound',
+      counterpart: 'bar',
+      source: FROM_EXACT,
+    },
+    {
+      symbol: 'bar',
+      name: 'bar',
+      aliases: ['bars'],
+      factor: 1e5,
+      dimension: PRESSURE,
+      system: 'metric',
+      counterpart: 'psi',
+      source: EXACT,
+    },
+    {
+      symbol: 'Pa',
+      name: 'pascal',
+      factor: 1,
+      dimension: PRESSURE,
+      system: 'metric',
+      counterpart: 'psi',
+      source: SI,
+    },
+    {
+      symbol: 'kPa',
+      name: 'kilopascal',
+      factor: 1e3,
+      dimension: PRESSURE,
+      system: 'metric',
+      counterpart: 'psi',
+      source: SI,
+    },
+    {
+      symbol: 'MPa',
+      name: 'megapascal',
+      factor: 1e6,
+      dimension: PRESSURE,
+      system: 'metric',
+      counterpart: 'psi',
+      source: SI,
+    },
+    {
+      symbol: 'GPa',
+      name: 'gigapascal',
+      factor: 1e9,
+      dimension: PRESSURE,
+      system: 'metric',
+      counterpart: 'psi',
+      source: SI,
+    },
+    {
+      symbol: 'hp',
+      name: 'horsepower (550 foot pound-force a second)',
+      factor: 550 * FOOT * POUND_FORCE,
+      dimension: POWER,
+      system: 'inch-pound',
+      counterpart: 'kW',
+      source: FROM_EXACT,
+    },
+    {
+      symbol: 'PS',
+      name: 'metric horsepower (75 kilogram-force metre a second)',
+      factor: 75 * GRAVITY,
+      dimension: POWER,
+      system: 'metric',
+      counterpart: 'hp',
+      source: FROM_EXACT,
+    },
+    {
+      symbol: 'W',
+      name: 'watt',
+      factor: 1,
+      dimension: POWER,
+      system: 'metric',
+      counterpart: 'hp',
+      source: SI,
+    },
+    {
+      symbol: 'kW',
+      name: 'kilowatt',
+      aliases: ['kw', 'KW'],
+      factor: 1000,
+      dimension: POWER,
+      system: 'metric',
+      counterpart: 'hp',
+      source: SI,
+    },
+    {
+      symbol: 'cc',
+      name: 'cubic centimetre',
+      aliases: ['ccm', 'cm^3'],
+      factor: 1e-6,
+      dimension: VOLUME,
+      system: 'metric',
+      counterpart: 'in^3',
+      source: SI,
+    },
+    {
+      symbol: 'in^3',
+      name: 'cubic inch',
+      aliases: ['cid'],
+      factor: INCH ** 3,
+      dimension: VOLUME,
+      system: 'inch-pound',
+      counterpart: 'cc',
+      source: EXACT,
+    },
+    {
+      symbol: 'mL',
+      name: 'millilitre',
+      aliases: ['ml'],
+      factor: 1e-6,
+      dimension: VOLUME,
+      system: 'metric',
+      counterpart: 'in^3',
+      source: SI,
+    },
+    {
+      symbol: 'L',
+      name: 'litre',
+      aliases: ['l', 'litre', 'litres', 'liter', 'liters'],
+      factor: 1e-3,
+      dimension: VOLUME,
+      system: 'metric',
+      counterpart: 'in^3',
+      source: SI,
+    },
+    {
+      symbol: '%',
+      name: 'per cent',
+      aliases: ['percent'],
+      factor: 0.01,
+      dimension: NONE,
+      system: 'common',
+      source: 'a hundredth',
+    },
+  ] satisfies readonly Row[] as readonly Row[]
+).map((row) => ({ aliases: [], marks: [], counterpart: undefined, ...row }));
