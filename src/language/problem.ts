@@ -1,3 +1,5 @@
+import { type Details, PROBLEMS, type ProblemCode } from './problem-codes.ts';
+
 /** A stretch of source text: offsets into the text that was read, `to` exclusive. */
 export interface Span {
   readonly from: number;
@@ -21,4 +23,15 @@ export interface Problem extends Span {
   readonly cell?: string;
   /** For code `waiting`: the name of the cell that is waited for. */
   readonly waitsFor?: string;
+}
+
+/**
+ * The one door through which problems are made.
+ *
+ * @param where the text that is at fault; there is no default place
+ * @param details what the sentence of this code is made from
+ */
+export function fail<C extends ProblemCode>(code: C, where: Span, details: Details<C>): Problem {
+  const sentence = PROBLEMS[code] as (details: Details<C>) => string;
+  return { code, message: sentence(details), from: where.from, to: where.to };
 }

@@ -1,0 +1,22 @@
+import type { QuantityList } from './kind.ts';
+import type { Memory } from './memory.ts';
+
+/** Gives a quantity in SI, or a truth as 1 or 0; NaN where there is no value. */
+export type NumberRun = (memory: Memory) => number;
+export type ListRun = (memory: Memory) => QuantityList | undefined;
+export type OtherRun = (memory: Memory) => unknown;
+
+/** A formula ready to run. It never throws: no value is NaN or undefined. */
+export type Code =
+  | { readonly type: 'number'; readonly run: NumberRun }
+  | { readonly type: 'list'; readonly run: ListRun }
+  | { readonly type: 'other'; readonly run: OtherRun };
+
+export const numberCode = (run: NumberRun): Code => ({ type: 'number', run });
+export const listCode = (run: ListRun): Code => ({ type: 'list', run });
+export const otherCode = (run: OtherRun): Code => ({ type: 'other', run });
+
+/** The number itself, or NaN for an infinity: an overflow must not vanish in a later division. */
+export function finite(x: number): number {
+  return x - x === 0 ? x : Number.NaN;
+}

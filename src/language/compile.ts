@@ -1,0 +1,238 @@
+import { type Matched, matchArguments } from './arguments.ts';
+import {
+  type Code,
+  type ListRun,
+  listCode,
+  type NumberRun,
+  numberCode,
+  type OtherRun,
+  otherCode,
+} from './code.ts';
+import { compileArithmetic, compileNegation } from './compile-arithmetic.ts';
+import { compileCall } from './compile-call.ts';
+import type { Functions } from './functions/builtins.ts';
+import type { Kind, QuantityList, Row } from './kind.ts';
+import type {
+  BinaryNode,
+  Expression,
+  FieldNode,
+  IfNode,
+  ListNode,
+  NameNode,
+  OtherwiseNode,
+  UnaryNode,
+} from './tree.ts';
+
+/** What the compiler needs to know of a checked formula. */
+export interface CompileContext {
+  readonly functions: Functions;
+  /** Kinds of all parts, from the checker. */
+  readonly kinds: ReadonlyMap<Expression, Kind>;
+  /** Index of the cell with this name. */
+  slotOf(name: string): number;
+}
+
+/**
+ * Compiles a checked formula to closures over plain SI numbers. No source text is made or run.
+ *
+ * Precondition: the checker found no problem in it.
+ */
+export function compileExpression(tree: Expression, context: CompileContext): Code {
+  switch (tree.type) {
+    case 'quantity': {
+      const { value } = tree;
+      return numberCode(() => value);
+    }
+    case 'text': {
+      const { value } = tree;
+      return otherCode(() => value);
+    }
+    case 'truth': {
+      const value = tree.value ? 1 : 0;
+      return numberCode(() => value);
+    }
+    case 'name':
+      return compileName(tree, context);
+    case 'field':
+      return compileField(tree, context);
+    case 'list':
+      return compileList(tree, context);
+    case 'unary':
+      return compileUnary(tree, context);
+    case 'binary':
+      return compileBinary(tree, context);
+    case 'if':
+      return compileIf(tree, context);
+    case 'otherwise':
+      return compileOtherwise(tree, context);
+    case 'call':
+      return compileFunction(tree, context);
+    default:
+      return tree satisfies never;
+  }
+}
+
+function compileName(node: NameNode, { kinds, slotOf }: CompileContext): Code {
+  if (node.name === 'pi') return numberCode(() => Math.PI);
+  const slot = slotOf(node.name);
+  switch (kinds.get(node)!.type) {
+    case 'quantity':
+    case 'truth':
+      return numberCode((memory) => memory.numbers[slot]!);
+    case 'list':
+      return listCode((memory) => memory.others[slot] as QuantityList | undefined);
+    default:
+      return otherCode((memory) => memory.others[slot]);
+  }
+}
+
+function compileField(node: FieldNode, context: CompileContext): Code {
+  const owner = compileName(node.owner, context).run as OtherRun;
+  const { field } = node;
+  const read: OtherRun =
+    context.kinds.get(node.owner)!.type === 'row'
+      ? (memory) => (owner(memory) as Row | undefined)?.cells.get(field)
+      : (memory) => columnOf(owner(memory) as readonly Row[] | undefined, field);
+  return typed(context.kinds.get(node)!, read);
+}
+
+function columnOf(rows: readonly Row[] | undefined, field: string): unknown {
+  const cells = rows?.map((row) => row.cells.get(field));
+  return typeof cells?.[0] === 'number' ? Float64Array.from(cells as number[]) : cells;
+}
+
+/** Gives an untyped read the code type of its kind. */
+function typed(kind: Kind, read: OtherRun): Code {
+  if (kind.type === 'quantity')
+    return numberCode((memory) => (read(memory) as number) ?? Number.NaN);
+  if (kind.type === 'list') return listCode((memory) => read(memory) as QuantityList | undefined);
+  return otherCode(read);
+}
+
+function compileList(node: ListNode, context: CompileContext): Code {
+  const items = node.items.map((item) => compileExpression(item, context).run);
+  if (context.kinds.get(node)!.type === 'list') {
+    const runs = items as NumberRun[];
+    return listCode((memory) => Float64Array.from(runs, (run) => run(memory)));
+  }
+  return otherCode((memory) => {
+    const texts = items.map((run) => run(memory));
+    return texts.includes(undefined) ? undefined : texts;
+  });
+}
+
+function compileUnary(node: UnaryNode, context: CompileContext): Code {
+  const operand = compileExpression(node.operand, context);
+  if (node.operator === '-') return compileNegation(operand);
+  const run = operand.run as NumberRun;
+  return numberCode((memory) => 1 - run(memory));
+}
+
+function compileBinary(node: BinaryNode, context: CompileContext): Code {
+  const left = compileExpression(node.left, context);
+  const right = compileExpression(node.right, context);
+  switch (node.operator) {
+    case 'and':
+    case 'or':
+      return compileLogic(node.operator, left.run as NumberRun, right.run as NumberRun);
+    case '<':
+    case '<=':
+    case '>':
+    case '>=':
+    case '=':
+    case '<>':
+      return compileComparison(node.operator, left, right);
+    default:
+      return compileArithmetic(node.operator, left, right);
+  }
+}
+
+/** The right side is not asked where the left one settles it. */
+function compileLogic(operator: 'and' | 'or', left: NumberRun, right: NumberRun): Code {
+  const settles = operator === 'and' ? 0 : 1;
+  return numberCode((memory) => {
+    const first = left(memory);
+    return first === settles || Number.isNaN(first) ? first : right(memory);
+  });
+}
+
+const COMPARISONS: Readonly<Record<string, (a: number, b: number) => boolean>> = {
+  '<': (a, b) => a < b,
+  '<=': (a, b) => a <= b,
+  '>': (a, b) => a > b,
+  '>=': (a, b) => a >= b,
+  '=': (a, b) => a === b,
+  '<>': (a, b) => a !== b,
+};
+
+function compileComparison(operator: string, left: Code, right: Code): Code {
+  if (left.type === 'other') return compareTexts(operator, left.run, right.run as OtherRun);
+  const holds = COMPARISONS[operator]!;
+  const [a, b] = [left.run as NumberRun, right.run as NumberRun];
+  return numberCode((memory) => {
+    const x = a(memory);
+    const y = b(memory);
+    if (Number.isNaN(x) || Number.isNaN(y)) return Number.NaN;
+    return holds(x, y) ? 1 : 0;
+  });
+}
+
+function compareTexts(operator: string, left: OtherRun, right: OtherRun): Code {
+  const wanted = operator === '=';
+  return numberCode((memory) => {
+    const a = left(memory);
+    const b = right(memory);
+    if (a === undefined || b === undefined) return Number.NaN;
+    return (a === b) === wanted ? 1 : 0;
+  });
+}
+
+/** Only the branch that is taken is worked. */
+function compileIf(node: IfNode, context: CompileContext): Code {
+  const asks = compileExpression(node.condition, context).run as NumberRun;
+  const then = compileExpression(node.then, context);
+  const other = compileExpression(node.else, context);
+  return choose(asks, then, other);
+}
+
+function compileOtherwise(node: OtherwiseNode, context: CompileContext): Code {
+  const slot = context.slotOf(node.name.name);
+  const named = compileName(node.name, context);
+  return choose(
+    (memory) => 1 - memory.blanks[slot]!,
+    named,
+    compileExpression(node.fallback, context),
+  );
+}
+
+function choose(asks: NumberRun, then: Code, other: Code): Code {
+  if (then.type === 'number') {
+    const [a, b] = [then.run, other.run as NumberRun];
+    return numberCode((memory) => {
+      const answer = asks(memory);
+      if (answer === 1) return a(memory);
+      return answer === 0 ? b(memory) : Number.NaN;
+    });
+  }
+  const [a, b] = [then.run as OtherRun, other.run as OtherRun];
+  const run: OtherRun = (memory) => {
+    const answer = asks(memory);
+    if (answer === 1) return a(memory);
+    return answer === 0 ? b(memory) : undefined;
+  };
+  return then.type === 'list' ? listCode(run as ListRun) : otherCode(run);
+}
+
+function compileFunction(
+  node: Extract<Expression, { type: 'call' }>,
+  context: CompileContext,
+): Code {
+  const declaration = context.functions.get(node.name)!;
+  const matched = matchArguments(declaration, node) as readonly Matched[];
+  const codes = matched.map(({ parameter, value }) => {
+    if (value !== undefined) return compileExpression(value, context);
+    const { fallback } = parameter;
+    return numberCode(() => fallback!);
+  });
+  return compileCall(declaration, codes, context.kinds.get(node)!);
+}

@@ -1,0 +1,231 @@
+import { NONE } from '../../units/dimension.ts';
+import type { QuantityList, Value } from '../kind.ts';
+import { type FunctionDeclaration, never, type Parameter } from './declaration.ts';
+
+const values: Parameter = {
+  name: 'values',
+  shape: 'either',
+  dimension: 'a',
+  doc: 'a list, or several quantities',
+};
+const list: Parameter = {
+  name: 'list',
+  shape: 'list',
+  dimension: 'a',
+  doc: 'a list of quantities',
+};
+const sequence: Parameter = {
+  name: 'list',
+  shape: 'sequence',
+  dimension: 'a',
+  doc: 'a list of quantities or texts',
+};
+const limit: Parameter = { name: 'limit', shape: 'quantity', dimension: 'a', doc: 'the limit' };
+
+type Sequence = QuantityList | readonly string[];
+
+export const LISTS: readonly FunctionDeclaration[] = [
+  extreme('min', 'The smallest of a list or of several quantities.', Math.min, [
+    'min(3 in, 2 in)',
+    '2 in',
+  ]),
+  extreme('max', 'The largest of a list or of several quantities.', Math.max, [
+    'max([1, 5, 3])',
+    '5',
+  ]),
+  {
+    name: 'sum',
+    doc: 'All elements of a list added up; 0 for an empty list.',
+    parameters: [list],
+    result: { shape: 'quantity', dimension: 'a' },
+    work: {
+      type: 'whole',
+      run: (x) => (x as QuantityList).reduce((a, b) => a + b, 0),
+      refuse: never,
+    },
+    example: ['sum([1 in, 2 in])', '3 in'],
+  },
+  {
+    name: 'count',
+    doc: 'How many elements a list has.',
+    parameters: [sequence],
+    result: { shape: 'quantity', dimension: NONE },
+    work: { type: 'whole', run: (x) => (x as Sequence).length, refuse: never },
+    example: ['count([5, 6, 7])', '3'],
+  },
+  element('first', 'The first element of a list.', (x) => x[0]!, ['first([5, 6, 7])', '5']),
+  element('last', 'The last element of a list.', (x) => x[x.length - 1]!, ['last([5, 6, 7])', '7']),
+  {
+    name: 'item',
+    doc: 'One element of a list by its place, counted from 1.',
+    parameters: [sequence, { name: 'place', shape: 'quantity', doc: 'a whole number from 1' }],
+    result: { shape: 'element', dimension: 'a' },
+    work: {
+      type: 'whole',
+      run: (x, place) => (x as Sequence)[(place as number) - 1]!,
+      refuse: (x, place) =>
+        isPlace(x as Sequence, place as number)
+          ? undefined
+          : `there is no element ${place} in a list of ${(x as Sequence).length}`,
+    },
+    example: ['item([5, 6, 7], 2)', '6'],
+  },
+  part('without_first', 'A list without its first element.', (x) => x.slice(1), [
+    'without_first([5, 6, 7])',
+    '[6, 7]',
+  ]),
+  part('without_last', 'A list without its last element.', (x) => x.slice(0, -1), [
+    'without_last([5, 6, 7])',
+    '[5, 6]',
+  ]),
+  sorted('descending', 'A list sorted from the largest to the smallest.', -1, [
+    'descending([1, 3, 2])',
+    '[3, 2, 1]',
+  ]),
+  sorted('ascending', 'A list sorted from the smallest to the largest.', 1, [
+    'ascending([1, 3, 2])',
+    '[1, 2, 3]',
+  ]),
+  {
+    name: 'ordinals',
+    doc: 'The place of each element as a word: 1st, 2nd, 3rd …',
+    parameters: [sequence],
+    result: { shape: 'texts' },
+    work: {
+      type: 'whole',
+      run: (x) => Array.from({ length: (x as Sequence).length }, (_, i) => ordinal(i + 1)),
+      refuse: never,
+    },
+    example: ['ordinals([3.5, 2.0])', '["1st", "2nd"]'],
+  },
+  {
+    name: 'largest_up_to',
+    doc: 'The largest element that is not above a limit.',
+    parameters: [list, limit],
+    result: { shape: 'quantity', dimension: 'a' },
+    work: {
+      type: 'whole',
+      run: (x, most) => Math.max(...(x as QuantityList).filter((v) => v <= (most as number))),
+      refuse: (x, most) =>
+        (x as QuantityList).some((v) => v <= (most as number))
+          ? undefined
+          : 'every element is above the limit',
+    },
+    example: ['largest_up_to([1, 4, 9], 5)', '4'],
+  },
+  {
+    name: 'smallest_from',
+    doc: 'The smallest element that is not below a limit.',
+    parameters: [list, limit],
+    result: { shape: 'quantity', dimension: 'a' },
+    work: {
+      type: 'whole',
+      run: (x, least) => Math.min(...(x as QuantityList).filter((v) => v >= (least as number))),
+      refuse: (x, least) =>
+        (x as QuantityList).some((v) => v >= (least as number))
+          ? undefined
+          : 'every element is below the limit',
+    },
+    example: ['smallest_from([1, 4, 9], 5)', '9'],
+  },
+];
+
+/** 1st, 2nd, 3rd, 4th … 11th, 12th, 13th … 21st. */
+export function ordinal(n: number): string {
+  const teen = n % 100 >= 11 && n % 100 <= 13;
+  const ending = teen ? 'th' : (['th', 'st', 'nd', 'rd'][n % 10] ?? 'th');
+  return `${n}${ending}`;
+}
+
+function emptiness(x: Sequence): string | undefined {
+  return x.length === 0 ? 'the list is empty' : undefined;
+}
+
+function isPlace(x: Sequence, place: number): boolean {
+  return Number.isInteger(place) && place >= 1 && place <= x.length;
+}
+
+function extreme(
+  name: string,
+  doc: string,
+  run: (...x: number[]) => number,
+  example: readonly [string, string],
+): FunctionDeclaration {
+  const flat = (given: readonly Value[]): number[] =>
+    given.flatMap((value) =>
+      typeof value === 'number' ? value : Array.from(value as QuantityList),
+    );
+  return {
+    name,
+    doc,
+    parameters: [values],
+    several: true,
+    result: { shape: 'quantity', dimension: 'a' },
+    work: {
+      type: 'whole',
+      run: (...given) => run(...flat(given)),
+      refuse: (...given) => (flat(given).length === 0 ? 'the list is empty' : undefined),
+    },
+    example,
+  };
+}
+
+function element(
+  name: string,
+  doc: string,
+  run: (x: Sequence) => number | string,
+  example: readonly [string, string],
+): FunctionDeclaration {
+  return {
+    name,
+    doc,
+    parameters: [sequence],
+    result: { shape: 'element', dimension: 'a' },
+    work: {
+      type: 'whole',
+      run: (x) => run(x as Sequence),
+      refuse: (x) => emptiness(x as Sequence),
+    },
+    example,
+  };
+}
+
+function part(
+  name: string,
+  doc: string,
+  run: (x: Sequence) => Sequence,
+  example: readonly [string, string],
+): FunctionDeclaration {
+  return {
+    name,
+    doc,
+    parameters: [sequence],
+    result: { shape: 'sequence', dimension: 'a' },
+    work: {
+      type: 'whole',
+      run: (x) => run(x as Sequence),
+      refuse: (x) => emptiness(x as Sequence),
+    },
+    example,
+  };
+}
+
+function sorted(
+  name: string,
+  doc: string,
+  sign: 1 | -1,
+  example: readonly [string, string],
+): FunctionDeclaration {
+  return {
+    name,
+    doc,
+    parameters: [list],
+    result: { shape: 'list', dimension: 'a' },
+    work: {
+      type: 'whole',
+      run: (x) => (x as QuantityList).slice().sort((a, b) => sign * (a - b)),
+      refuse: never,
+    },
+    example,
+  };
+}
