@@ -1,4 +1,10 @@
-import { type Dimension, multiplyDimensions, NONE, raiseDimension } from './dimension.ts';
+import {
+  type Dimension,
+  equalDimensions,
+  multiplyDimensions,
+  NONE,
+  raiseDimension,
+} from './dimension.ts';
 import type { Unit } from './unit.ts';
 import { findUnit } from './unit-index.ts';
 import type { UnitDeclaration } from './unit-table.ts';
@@ -11,8 +17,8 @@ export interface UnitPart {
 }
 
 /**
- * The unit that the parts make, in their order. A product that is a torque (`N·m`, `ft·lbf`)
- * becomes the declared torque unit, since torque is energy per angle and not energy.
+ * The unit that the parts make, in their order. A force times a length beside it (`N·m`, `ft·lbf`,
+ * `N·mm`) is a torque, energy per angle: nobody writes an energy that way in this trade.
  */
 export function composeUnit(parts: readonly UnitPart[]): Unit {
   const named = findUnit(spell(parts));
@@ -46,18 +52,39 @@ function spell(parts: readonly UnitPart[]): string {
   return text;
 }
 
-function fuseTorques(parts: readonly UnitPart[]): readonly UnitPart[] {
+/** The same parts with each force beside a length drawn together into one unit of torque. */
+export function fuseTorques(parts: readonly UnitPart[]): readonly UnitPart[] {
   const fused: UnitPart[] = [];
   for (const part of parts) {
     const before = fused.at(-1);
-    const torque = before === undefined ? undefined : fuse(before, part);
+    const torque = before === undefined ? undefined : maybeTorque(before, part);
     if (torque === undefined) fused.push(part);
     else fused[fused.length - 1] = { unit: torque, exponent: 1 };
   }
   return fused;
 }
 
-function fuse(a: UnitPart, b: UnitPart): UnitDeclaration | undefined {
+const LENGTH: Dimension = [1, 0, 0, 0];
+const FORCE: Dimension = [1, 1, -2, 0];
+
+function maybeTorque(a: UnitPart, b: UnitPart): UnitDeclaration | undefined {
   if (a.exponent !== 1 || b.exponent !== 1) return undefined;
-  return findUnit(`${a.unit.symbol}·${b.unit.symbol}`);
+  const declared = findUnit(`${a.unit.symbol}·${b.unit.symbol}`);
+  return declared ?? createTorque(a.unit, b.unit) ?? createTorque(b.unit, a.unit);
+}
+
+function createTorque(force: UnitDeclaration, arm: UnitDeclaration): UnitDeclaration | undefined {
+  if (!equalDimensions(force.dimension, FORCE)) return undefined;
+  if (!equalDimensions(arm.dimension, LENGTH)) return undefined;
+  return {
+    symbol: `${force.symbol}·${arm.symbol}`,
+    name: `${force.name} ${arm.name}`,
+    aliases: [],
+    marks: [],
+    factor: force.factor * arm.factor,
+    dimension: [2, 1, -2, -1],
+    system: force.system,
+    counterpart: force.system === 'metric' ? 'lbf·ft' : 'N·m',
+    source: `${force.source}; ${arm.source}`,
+  };
 }

@@ -1,5 +1,5 @@
 import { isDigit, wordAt } from './characters.ts';
-import { composeUnit, type UnitPart } from './compound.ts';
+import { composeUnit, fuseTorques, type UnitPart } from './compound.ts';
 import type { Unit } from './unit.ts';
 import { findMark, findUnit, type ReadingMode } from './unit-index.ts';
 import type { UnitDeclaration } from './unit-table.ts';
@@ -26,10 +26,12 @@ export function parseUnit(text: string): Unit | undefined {
   return scan !== undefined && scan.to === text.length ? scan.unit : undefined;
 }
 
-/** The parts of the unit that the whole text names; empty where it names none. */
+/** The parts of the unit that the whole text names, torques drawn together; empty where it names none. */
 export function parseUnitParts(text: string): readonly UnitPart[] {
+  const declared = findUnit(text);
+  if (declared !== undefined) return [{ unit: declared, exponent: 1 }];
   const scan = scanParts(text, 0, 'sheet');
-  return scan.to === text.length ? scan.parts : [];
+  return scan.to === text.length ? fuseTorques(scan.parts) : [];
 }
 
 interface PartsScan {

@@ -28,7 +28,7 @@ export function scanNumber(
 
 /** Groups of three behind up to three digits, then nothing that would make it a fraction. */
 const SPACED = /\d{1,3}(?:[\u00A0\u2009\u202F]\d{3})+(?![\d/])/y;
-const EXPONENT = /[eE][+-]?\d+(?![\p{L}\d_])/uy;
+const EXPONENT = /[eE][+\-−]?\d+(?![\p{L}\d_])/uy;
 
 function scanPointed(text: string, at: number): NumberScan | ScanFailure {
   SPACED.lastIndex = at;
@@ -48,7 +48,7 @@ function toNumber(
   from: number,
   to: number,
 ): NumberScan | ScanFailure {
-  const value = Number(digits);
+  const value = Number(digits.replace('−', '-'));
   if (!Number.isFinite(value)) return malformed(`${quote(digits)} is too large a number`, from, to);
   if (value === 0 && /^[\d.]*[1-9]/.test(digits)) {
     return malformed(`${quote(digits)} is too small a number`, from, to);
