@@ -12,7 +12,7 @@ export interface Peer {
   readonly formulas: number;
 }
 
-const math = create(all);
+const math = create(all!);
 math.createUnit('rpm', '1 cycle/minute');
 
 const GEARING_GIVENS = {
