@@ -34,6 +34,11 @@ export function readExpression(cursor: Cursor): Expression {
   return createReader(cursor).expression();
 }
 
+/** Reads a sum only: stops before `and`, `to`, a comparison, so that those words can join two of them. */
+export function readOperand(cursor: Cursor): Expression {
+  return createReader(cursor).sum();
+}
+
 /** The fault of finding one token where another was expected. */
 export function unexpected(token: Token, expected: string): ReadFault {
   if (token.type === 'end') return fault('unexpected-end', token, { expected });
@@ -255,5 +260,5 @@ function createReader(cursor: Cursor) {
     return { name: value.name, value: named, from: value.from, to: named.to };
   }
 
-  return { expression };
+  return { expression, sum };
 }

@@ -42,6 +42,7 @@ export type Block =
 interface BlockBase {
   /** Line of the opening fence, from 1. */
   readonly line: number;
+  /** What could not be read; the statements that could are there. */
   readonly problems: readonly Problem[];
 }
 
@@ -85,7 +86,7 @@ export interface StepsBlock extends BlockBase {
 export interface CautionBlock extends BlockBase {
   readonly kind: 'caution';
   readonly title: string;
-  /** Inline Markdown. */
+  /** Markdown: paragraphs, lists. */
   readonly tokens: readonly Token[];
 }
 
@@ -121,7 +122,7 @@ export type GivenDefault =
   /** As a person would type it: `3.212 ± 0.003 in`. */
   | { readonly type: 'entry'; readonly text: string; readonly from: number }
   /** `blank mm`: nothing yet; the unit tells the dimension. `blank list` and `blank mm list` for lists. */
-  | { readonly type: 'blank'; readonly unit: Unit; readonly list: boolean }
+  | { readonly type: 'blank'; readonly unit?: Unit; readonly list: boolean }
   /** `pick "ROW" from TABLE` or `TABLE.COLUMN`. */
   | {
       readonly type: 'pick';

@@ -1,0 +1,154 @@
+import type { Cursor } from '../language/cursor.ts';
+import { fault, readOperand, unexpected } from '../language/parse.ts';
+import type { Expression, NameNode } from '../language/tree.ts';
+import { nearestUnits } from '../units/nearest-units.ts';
+import { scanUnit } from '../units/parse-unit.ts';
+import type { Unit } from '../units/unit.ts';
+import { readName } from './read-name.ts';
+
+/** What may stand behind the value of a statement, in any order. */
+export interface Clauses {
+  readonly label?: string;
+  readonly unit?: Unit;
+  readonly resolution?: number;
+  readonly fraction?: number;
+  readonly range?: { readonly from: Expression; readonly to: Expression };
+  readonly how?: string;
+  readonly source?: string;
+  readonly below?: string;
+  readonly above?: string;
+  readonly positive?: string;
+  readonly negative?: string;
+  readonly zero?: string;
+  readonly lines?: NameNode;
+  readonly xLabel?: string;
+  readonly yLabel?: string;
+  readonly axis?: 'x' | 'y';
+}
+
+interface ClauseReader {
+  /** As shown in messages. */
+  readonly shown: string;
+  /** Reads what follows the clause's first word. */
+  read(cursor: Cursor): Clauses;
+}
+
+const said = (key: keyof Clauses, word: string): ClauseReader => ({
+  shown: `${word} "…"`,
+  read: (cursor) => ({ [key]: readQuoted(cursor, word) }),
+});
+
+/** Clauses by their first word; `label` has none, it is the bare text. */
+const READERS = {
+  as: { shown: 'as UNIT', read: (cursor) => ({ unit: readUnit(cursor) }) },
+  to: { shown: 'to 0.001', read: readResolution },
+  from: { shown: 'from A to B', read: readRange },
+  how: said('how', 'how'),
+  source: said('source', 'source'),
+  below: said('below', 'below'),
+  above: said('above', 'above'),
+  positive: said('positive', 'positive'),
+  negative: said('negative', 'negative'),
+  zero: said('zero', 'zero'),
+  a: { shown: 'a line for each NAME', read: readLines },
+  x: said('xLabel', 'x'),
+  y: said('yLabel', 'y'),
+  on: { shown: 'on x', read: (cursor) => ({ axis: readAxis(cursor) }) },
+} satisfies Readonly<Record<string, ClauseReader>>;
+
+export type ClauseWord = keyof typeof READERS | 'label';
+
+/** Reads the clauses up to the end of the statement. Throws a ReadFault. */
+export function readClauses(cursor: Cursor, allowed: readonly ClauseWord[]): Clauses {
+  let clauses: Clauses = {};
+  for (let token = cursor.peek(); token.type !== 'end'; token = cursor.peek()) {
+    const word = token.type === 'text' ? 'label' : token.type === 'word' ? token.text : '';
+    if (!(allowed as readonly string[]).includes(word)) {
+      const found = cursor.source.slice(token.from, token.to);
+      throw fault('unknown-clause', token, { found, allowed: allowed.map(shown).join(', ') });
+    }
+    cursor.take();
+    const found =
+      token.type === 'text'
+        ? { label: token.value }
+        : READERS[word as keyof typeof READERS].read(cursor);
+    const repeated = Object.keys(found).some((key) => key in clauses);
+    if (repeated) throw fault('repeated-clause', token, { clause: word });
+    clauses = { ...clauses, ...found };
+  }
+  return clauses;
+}
+
+function shown(word: ClauseWord): string {
+  return word === 'label' ? 'a label in quotation marks' : READERS[word].shown;
+}
+
+function readQuoted(cursor: Cursor, after: string): string {
+  const token = cursor.peek();
+  if (token.type !== 'text') throw unexpected(token, `a text in quotation marks after "${after}"`);
+  cursor.take();
+  return token.value;
+}
+
+/** Reads a unit where only a unit can stand. Throws a ReadFault. */
+export function readUnit(cursor: Cursor): Unit {
+  const at = cursor.position();
+  const scanned = scanUnit(cursor.source.slice(0, cursor.end), at, 'sheet');
+  if (scanned === undefined) {
+    const found = /^\S*/.exec(cursor.source.slice(at, cursor.end))?.[0] ?? '';
+    const near = nearestUnits(found);
+    const cure = near.length === 0 ? '' : `; did you mean ${near.join(' or ')}?`;
+    throw fault(
+      'unknown-unit',
+      { from: at, to: at + found.length },
+      { message: `"${found}" is no unit${cure}` },
+    );
+  }
+  cursor.moveTo(scanned.to);
+  return scanned.unit;
+}
+
+/** `to 0.001`, or `to 1/64` for a fraction. */
+function readResolution(cursor: Cursor): Clauses {
+  const number = readPlain(cursor);
+  const slash = cursor.peek();
+  if (slash.type !== 'symbol' || slash.text !== '/') return { resolution: number };
+  cursor.take();
+  return { fraction: readPlain(cursor) };
+}
+
+function readPlain(cursor: Cursor): number {
+  const token = cursor.peek();
+  if (token.type !== 'quantity' || token.unit !== undefined || token.value <= 0) {
+    throw unexpected(token, 'a number above 0 without a unit, such as 0.001');
+  }
+  cursor.take();
+  return token.value;
+}
+
+function readRange(cursor: Cursor): Clauses {
+  const from = readOperand(cursor);
+  readWord(cursor, 'to');
+  return { range: { from, to: readOperand(cursor) } };
+}
+
+function readLines(cursor: Cursor): Clauses {
+  for (const word of ['line', 'for', 'each']) readWord(cursor, word);
+  return { lines: readName(cursor, 'the name of a list of texts') };
+}
+
+function readAxis(cursor: Cursor): 'x' | 'y' {
+  const token = cursor.peek();
+  if (token.type !== 'word' || (token.text !== 'x' && token.text !== 'y')) {
+    throw unexpected(token, '"x" or "y"');
+  }
+  cursor.take();
+  return token.text;
+}
+
+/** Takes one given word. Throws a ReadFault. */
+export function readWord(cursor: Cursor, word: string): void {
+  const token = cursor.peek();
+  if (token.type !== 'word' || token.text !== word) throw unexpected(token, `"${word}"`);
+  cursor.take();
+}
