@@ -1,0 +1,19 @@
+import { expect, test } from 'vitest';
+import { BUILTINS } from '../../src/language/functions/builtins.ts';
+import type { FunctionDeclaration } from '../../src/language/functions/declaration.ts';
+import { TRADE_FUNCTIONS } from '../../src/trade/trade-functions.ts';
+import { readTable } from '../support/markdown-table.ts';
+import { readTree } from '../support/source-tree.ts';
+
+const GUIDE = readTree('notebooks', ['how-a-sheet-works.md']).values().next().value!;
+
+test('the guide lists every function as it is declared', () => {
+  const rows = readTable(GUIDE, '| function | gives | for example | is |');
+  expect(rows).toEqual([...BUILTINS, ...TRADE_FUNCTIONS].map(toRow));
+});
+
+function toRow(declaration: FunctionDeclaration): readonly string[] {
+  const { name, doc, parameters, several = false, example } = declaration;
+  const names = [...parameters.map((parameter) => parameter.name), ...(several ? ['…'] : [])];
+  return [`${name}(${names.join(', ')})`, doc, ...example];
+}

@@ -1,0 +1,96 @@
+import { describe, expect, test } from 'vitest';
+import { outcomeOf } from '../../src/sheet/solve.ts';
+import { readTable } from '../support/markdown-table.ts';
+import { cellIndex, enter, openText, type Worked, work } from '../support/notebooks.ts';
+import { readTree } from '../support/source-tree.ts';
+
+const GUIDE = readTree('notebooks', ['how-a-sheet-works.md']).values().next().value!;
+
+describe('where a reader may be in doubt', () => {
+  const rows = readTable(GUIDE, '| written | is the same as |');
+
+  test.each(rows)('%s is the same as %s', (written, same) => {
+    const worked = workLines([`left = ${written}`, `right = ${same}`]);
+    expect(worked.book.problems).toEqual([]);
+    expectSame(resultOf(worked, 'left'), resultOf(worked, 'right'));
+  });
+});
+
+describe('what is refused', () => {
+  const rows = readTable(GUIDE, '| written | why |');
+
+  test.each(rows)('%s, since %s', (written) => {
+    const worked = workLines([`left = ${written}`]);
+    const states = worked.book.cells.map((cell) =>
+      outcomeOf(worked.book, worked.frame, cell.index),
+    );
+    const failed = states.some((outcome) => outcome.state === 'failed');
+    expect(failed || worked.book.problems.length > 0).toBe(true);
+  });
+});
+
+describe('what may be typed into a field', () => {
+  test.each(readTable(GUIDE, '| typed | field in | understood as |'))(
+    '%s in a field of %s is %s',
+    (typed, unit, understood) => {
+      const worked = workText(
+        `\`\`\`given\nfield = 1 ${unit}\n\`\`\`\n\`\`\`work\nright = ${understood}\n\`\`\`\n`,
+      );
+      expect(enter(worked, 'field', typed!)).toMatchObject({ state: 'value' });
+      expectSame(resultOf(worked, 'field'), resultOf(worked, 'right'));
+    },
+  );
+
+  test.each(readTable(GUIDE, '| typed | field in | why it is refused |'))(
+    '%s in a field of %s is refused: %s',
+    (typed, unit) => {
+      const worked = workText(`\`\`\`given\nfield = 1 ${unit}\n\`\`\`\n`);
+      expect(enter(worked, 'field', typed!)).toMatchObject({ state: 'failed' });
+    },
+  );
+});
+
+test('each live block stands beside its own source', () => {
+  const shown = [...GUIDE.matchAll(/^````text\n([\s\S]*?)\n````\n\n(?=```)/gm)];
+  expect(shown.length).toBeGreaterThan(15);
+  for (const [whole, source] of shown) {
+    const after = GUIDE.slice(GUIDE.indexOf(whole) + whole.length);
+    expect(after.startsWith(`${source}\n`)).toBe(true);
+  }
+});
+
+test.each(['given', 'from', 'work', 'stack', 'check', 'chart', 'table', 'steps', 'caution'])(
+  'a %s block is shown and live',
+  (kind) => {
+    expect(GUIDE).toMatch(new RegExp(`^\`{4}text\\n\`{3}${kind}\\b`, 'm'));
+    expect(GUIDE).toMatch(new RegExp(`\\n\\n\`{3}${kind}\\b`));
+  },
+);
+
+function workLines(lines: readonly string[]): Worked {
+  return workText(['```work', ...lines, '```', ''].join('\n'));
+}
+
+function workText(text: string): Worked {
+  return work(openText(text), 'made');
+}
+
+function resultOf({ book, frame }: Worked, name: string): unknown {
+  const outcome = outcomeOf(book, frame, cellIndex(book, 'made', name));
+  return outcome.state === 'value' ? outcome.value : outcome;
+}
+
+function expectSame(left: unknown, right: unknown): void {
+  if (typeof left === 'number' && typeof right === 'number') {
+    expect(Math.abs(left - right)).toBeLessThanOrEqual(1e-12 * Math.abs(right));
+    return;
+  }
+  if (left instanceof Float64Array && right instanceof Float64Array) {
+    expect(left).toHaveLength(right.length);
+    left.forEach((number, i) => {
+      expectSame(number, right[i]);
+    });
+    return;
+  }
+  expect(left).toEqual(right);
+}

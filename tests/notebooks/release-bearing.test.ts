@@ -1,0 +1,145 @@
+import { describe, expect, test } from 'vitest';
+import { outcomeOf } from '../../src/sheet/solve.ts';
+import {
+  cellIndex,
+  type Entries,
+  enter,
+  numberIn,
+  numbersIn,
+  openNotebooks,
+  work,
+} from '../support/notebooks.ts';
+import { verdicts } from '../support/verdicts.ts';
+
+const BOOK = openNotebooks();
+const SHEET = '70-release-bearing';
+const bearing = (entries: Entries = {}) => work(BOOK, SHEET, entries);
+
+describe('the worked example', () => {
+  const worked = bearing();
+
+  test('comes out as by hand', () => {
+    expect(numberIn(worked, 'gap', 'in')).toBeCloseTo(0.165, 12);
+    expect(numberIn(worked, 'out_by', 'in')).toBeCloseTo(0.015, 12);
+    expect(numberIn(worked, 'collar_turns', 'rev')).toBeCloseTo((0.015 * 25.4) / 1.5, 12);
+    expect(numberIn(worked, 'finger_travel', 'in')).toBeCloseTo(0.1225, 12);
+    expect(numberIn(worked, 'gap_when_worn', 'in')).toBeCloseTo(0.0425, 12);
+    expect(numberIn(worked, 'wear_allowed', 'in')).toBeCloseTo(0.165 / 3.5, 12);
+  });
+
+  test('finds the shims for the gap in the drawer', () => {
+    const shims = numbersIn(worked, 'shims', 'thou').map(Math.round);
+    expect(shims.toSorted((a, b) => a - b)).toEqual([5, 10]);
+    expect(numberIn(worked, 'gap_after_shims', 'in')).toBeCloseTo(0.15, 12);
+  });
+
+  test('passes every check of its own', () => {
+    expect(verdicts(worked)).toEqual({ gap: 'pass', gap_when_worn: 'pass' });
+  });
+});
+
+describe('the straightedge', () => {
+  test('drops out, whatever its thickness', () => {
+    const [thin, thick] = [bearing({ straightedge: '1/8' }), bearing({ straightedge: '20 mm' })];
+    expect(numberIn(thin, 'gap', 'in')).toBeCloseTo(0.165, 12);
+    expect(numberIn(thick, 'gap', 'in')).toBeCloseTo(0.165, 12);
+  });
+
+  test('on one side only puts its whole thickness into the gap', () => {
+    const worked = bearing({ straightedge: '0.375' });
+    expect(numberIn(worked, 'gap_one_side', 'in')).toBeCloseTo(0.165 + 0.375, 12);
+    expect(numberIn(worked, 'one_side_error', 'in')).toBeCloseTo(0.375, 12);
+  });
+});
+
+describe('the collar', () => {
+  test('is wound toward the clutch for a gap that is too wide', () => {
+    expect(numberIn(bearing({ finger_reading: '3.230' }), 'collar_turns', 'rev')).toBeGreaterThan(
+      0,
+    );
+  });
+
+  test('is wound back for a gap that is too small', () => {
+    const worked = bearing({ finger_reading: '3.167' });
+    expect(numberIn(worked, 'gap', 'in')).toBeCloseTo(0.12, 12);
+    expect(numberIn(worked, 'out_by', 'in')).toBeCloseTo(-0.03, 12);
+    expect(numberIn(worked, 'collar_turns', 'rev')).toBeCloseTo((-0.03 * 25.4) / 1.5, 12);
+    expect(verdicts(worked).gap).toBe('fail');
+  });
+
+  test('of twice the pitch is turned half as far', () => {
+    const coarse = numberIn(bearing({ collar_pitch: '3' }), 'collar_turns', 'rev');
+    expect(coarse).toBeCloseTo(numberIn(bearing(), 'collar_turns', 'rev') / 2, 12);
+  });
+});
+
+describe('shims', () => {
+  test('are each used at most once', () => {
+    const worked = bearing({ finger_reading: '3.227', shim_sizes: '[0.010]' });
+    expect(numbersIn(worked, 'shims', 'thou').map(Math.round)).toEqual([10]);
+  });
+
+  test('of the same size are used as often as they lie in the drawer', () => {
+    const worked = bearing({ finger_reading: '3.217', shim_sizes: '[0.010, 0.010]' });
+    expect(numberIn(worked, 'shim_total', 'in')).toBeCloseTo(0.02, 12);
+  });
+
+  test('are none where the gap is already too small', () => {
+    const worked = bearing({ finger_reading: '3.167' });
+    expect(numbersIn(worked, 'shims', 'in')).toEqual([]);
+    expect(numberIn(worked, 'gap_after_shims', 'in')).toBeCloseTo(0.12, 12);
+  });
+
+  test('in millimetres come as near as those in inches', () => {
+    const worked = bearing({ shim_sizes: '[0.1, 0.25, 0.3, 0.5] mm' });
+    expect(numberIn(worked, 'shim_total', 'mm')).toBeCloseTo(0.4, 12);
+  });
+});
+
+describe('the disc', () => {
+  test('brings the fingers back by wear times lever ratio, which closes the gap', () => {
+    const worked = bearing({ disc_wear: '0.040', lever_ratio: '4' });
+    expect(numberIn(worked, 'finger_travel', 'in')).toBeCloseTo(0.16, 12);
+    expect(numberIn(worked, 'gap_when_worn', 'in')).toBeCloseTo(0.165 - 0.16, 12);
+  });
+
+  test('that wears further than the gap allows fails the check', () => {
+    expect(verdicts(bearing({ disc_wear: '2 mm' })).gap_when_worn).toBe('fail');
+  });
+
+  test('reckoned free promises a gap that the clamped one takes back', () => {
+    const worked = bearing({ disc_free: '8.4 mm', disc_clamped: '7.6 mm', lever_ratio: '4' });
+    expect(numberIn(worked, 'gap_lost_to_cushion', 'mm')).toBeCloseTo(3.2, 12);
+  });
+});
+
+describe('entries', () => {
+  test('repeated readings count with their mean', () => {
+    const worked = bearing({ finger_reading: '3.211; 3.214; 3.211' });
+    expect(numberIn(worked, 'gap', 'in')).toBeCloseTo(0.165, 12);
+  });
+
+  test('millimetres in a field of inches are millimetres', () => {
+    const worked = bearing({ finger_reading: '81.5848 mm' });
+    expect(numberIn(worked, 'gap', 'in')).toBeCloseTo(0.165, 12);
+  });
+
+  test('thousandths in a field of millimetres are thousandths', () => {
+    const worked = bearing({ collar_pitch: '62.5 thou/rev' });
+    expect(numberIn(worked, 'collar_turns', 'rev')).toBeCloseTo(0.24, 12);
+  });
+
+  test('a turning speed where a depth belongs is refused, and only its own waits', () => {
+    const worked = bearing({ finger_reading: '3 rpm' });
+    const gap = outcomeOf(BOOK, worked.frame, cellIndex(BOOK, SHEET, 'gap'));
+    expect(gap).toMatchObject({ state: 'waiting', problem: { waitsFor: 'finger_reading' } });
+    expect(numberIn(worked, 'finger_travel', 'in')).toBeCloseTo(0.1225, 12);
+  });
+
+  test('a comma that could be either asks which is meant', () => {
+    expect(enter(bearing(), 'finger_reading', '3,212')).toMatchObject({
+      state: 'failed',
+      problem: { code: 'ambiguous-number' },
+    });
+  });
+});
