@@ -1,4 +1,4 @@
-import type { Entry } from '../sheet/entry.ts';
+import type { Entry } from '../sheet/reading.ts';
 import { type ByName, type Job, NEW_JOB } from './record.ts';
 
 /** Version of the record as it is stored. */

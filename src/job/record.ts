@@ -1,4 +1,4 @@
-import type { Entry } from '../sheet/entry.ts';
+import type { Entry } from '../sheet/reading.ts';
 import type { System } from '../units/unit.ts';
 
 /** All that a person put into a job. What the sheets bring along is not part of it. */
