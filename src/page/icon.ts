@@ -1,0 +1,20 @@
+import { inNamespace, SVG } from './element.ts';
+
+/** Outlines on a field of 24 by 24. */
+const OUTLINES = {
+  undo: 'M9 5 4 10l5 5M4 10h10a6 6 0 0 1 0 12h-3',
+  redo: 'M15 5l5 5-5 5M20 10H10a6 6 0 0 0 0 12h3',
+} as const;
+
+export type IconName = keyof typeof OUTLINES;
+
+/** A small drawing that stands beside words or for a named button. */
+export function createIcon(name: IconName): Element {
+  const outline = inNamespace(SVG, 'path', { d: OUTLINES[name] });
+  return inNamespace(
+    SVG,
+    'svg',
+    { viewBox: '0 0 24 24', class: 'icon', 'aria-hidden': 'true', focusable: 'false' },
+    outline,
+  );
+}

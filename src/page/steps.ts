@@ -1,0 +1,58 @@
+import type { Step, StepsBlock } from '../sheet/sheet.ts';
+import { h, setAttribute } from './element.ts';
+import { createInline } from './narrative.ts';
+import type { View } from './view.ts';
+
+export interface Ticks {
+  /** The day a step was ticked off, `2026-03-14`; undefined while it is open. */
+  dayOf(step: Step): string | undefined;
+  tick(step: Step, done: boolean): void;
+}
+
+/** A checklist: each step with a tick that is kept, and the day it was made. */
+export function createSteps(block: StepsBlock, ticks: Ticks): View {
+  const lines = block.steps.map((step) => createStep(step, ticks));
+  const left = h('p', { class: 'steps-left' });
+  const element = h(
+    'section',
+    { class: 'steps', 'aria-label': block.title },
+    h('p', { class: 'steps-title' }, block.title),
+    h('ol', {}, ...lines.map((line) => line.element)),
+    left,
+  );
+
+  function refresh(): void {
+    for (const line of lines) line.refresh();
+    left.textContent = formatLeft(block.steps.filter((step) => !ticks.dayOf(step)).length);
+  }
+
+  refresh();
+  return { element, cells: [], refresh };
+}
+
+function createStep(step: Step, ticks: Ticks): { element: HTMLElement; refresh(): void } {
+  const box = h('input', { type: 'checkbox', on: { change: () => ticks.tick(step, box.checked) } });
+  const day = h('time', { class: 'ticked-on' });
+  const words = h('span', {}, ...createInline(step.tokens));
+  return {
+    element: h('li', {}, h('label', {}, box, words, day)),
+    refresh() {
+      const on = ticks.dayOf(step);
+      box.checked = on !== undefined;
+      day.textContent = on === undefined ? '' : formatDay(on);
+      setAttribute(day, 'datetime', on);
+    },
+  };
+}
+
+function formatLeft(count: number): string {
+  if (count === 0) return 'All steps done.';
+  return count === 1 ? 'One step left.' : `${count} steps left.`;
+}
+
+/** `14 Mar 2026`. The day is a day of the calendar, not a moment: no time zone may move it. */
+export function formatDay(day: string): string {
+  const date = new Date(`${day}T00:00:00Z`);
+  if (Number.isNaN(date.getTime())) return day;
+  return new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeZone: 'UTC' }).format(date);
+}
