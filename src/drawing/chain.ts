@@ -8,7 +8,7 @@ import {
   TAIL,
 } from './chain-layout.ts';
 import { createLettering } from './lettering.ts';
-import { ARROW, arrowhead, line } from './shapes.ts';
+import { arrowhead, line } from './shapes.ts';
 import { createElement, createPen, createRoot, type DrawingOptions, type Pen } from './svg.ts';
 
 /** How far an extension line runs past the dimension line (ISO 129-1). */
