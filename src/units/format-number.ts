@@ -38,15 +38,15 @@ function formatSize(size: number, { resolution, figures }: Digits): string {
   if (resolution !== undefined && resolution > 0) return formatSteps(size, resolution);
   if (figures !== undefined) return formatFigures(size, figures);
   const whole = Number.isInteger(tidy(size)) && size < FULL;
-  return whole ? group(String(tidy(size))) : strip(formatFigures(size, FIGURES));
+  return whole ? group(String(tidy(size))) : stripZeros(formatFigures(size, FIGURES));
 }
 
 /** To a multiple of the step, with as many decimals as the step has. */
 function formatSteps(size: number, resolution: number): string {
   const steps = tidy(size / resolution);
   const vanishes = steps < 0.5 && steps > NOISE;
-  if (vanishes) return strip(formatFigures(size, 2));
-  if (steps >= HUGE || size >= HUGE) return strip(formatFigures(size, FIGURES));
+  if (vanishes) return stripZeros(formatFigures(size, 2));
+  if (steps >= HUGE || size >= HUGE) return stripZeros(formatFigures(size, FIGURES));
   return group((Math.round(steps) * resolution).toFixed(countDecimals(resolution)));
 }
 
@@ -77,7 +77,7 @@ function countDecimals(resolution: number): number {
 }
 
 /** Without zeros at the end that were not asked for: `2.500` is `2.5`. */
-function strip(text: string): string {
+export function stripZeros(text: string): string {
   return text.replace(/(\.\d*?)0+(?=e|$)/, '$1').replace(/\.(?=e|$)/, '');
 }
 

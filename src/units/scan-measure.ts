@@ -1,6 +1,5 @@
 import { quote, skipBlanks, wordAt } from './characters.ts';
-import { didYouMean } from './nearest.ts';
-import { nearestUnits } from './nearest-units.ts';
+import { unknownUnit } from './nearest-units.ts';
 import { scanUnit, type UnitScan } from './parse-unit.ts';
 import { isFailure, type ScanFailure } from './scan-failure.ts';
 import { scanFraction, scanFractionBehind } from './scan-fraction.ts';
@@ -87,7 +86,5 @@ function scanUnitBehind(
 }
 
 function refuseUnit(word: string, from: number): ScanFailure {
-  const near = wordAt(word, 0) === '' ? [] : nearestUnits(word);
-  const message = `no unit is called ${quote(word)}${didYouMean(near)}`;
-  return { failure: 'unknown-unit', message, from, to: from + word.length };
+  return { failure: 'unknown-unit', message: unknownUnit(word), from, to: from + word.length };
 }
