@@ -36,6 +36,8 @@ export const PROBLEMS = {
     `a ${d.kind} needs a name after its word; write for example: ${d.example}`,
   'unclear-axis': (d: { found: string; x: string; y: string }) =>
     `a mark of ${d.found} fits neither axis (${d.x} across, ${d.y} up); say "on x" or "on y" only where both are alike`,
+  'range-order': (d: { from: string; to: string }) =>
+    `the range runs from ${d.from} down to ${d.to}; write the smaller end first`,
   'ragged-row': (d: { cells: number; columns: number }) =>
     `this row has ${count(d.cells, 'cell')}, the header has ${count(d.columns, 'column')}; a text with a comma stands in quotation marks`,
   'bad-header': (d: { found: string }) =>

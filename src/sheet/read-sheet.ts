@@ -17,11 +17,13 @@ export function readSheet(source: string, file: string): Sheet {
   const name = file.replace(/^.*[\\/]/, '').replace(/\.md$/, '');
   const number = /^\d+/.exec(name)?.[0];
   const tokens = lexer(text);
-  const { parts, problems } = readParts(text, tokens, createPlaces(text, file));
+  const places = createPlaces(text, file);
+  const { parts, problems } = readParts(text, tokens, places);
   return {
     name,
     file,
     source: text,
+    places,
     number: number === undefined ? undefined : Number(number),
     title: titleOf(tokens) ?? name,
     parts,

@@ -2,6 +2,7 @@ import type { Token } from 'marked';
 import type { Place, Problem, Span } from '../language/problem.ts';
 import type { Expression, NameNode } from '../language/tree.ts';
 import type { Unit } from '../units/unit.ts';
+import type { Places } from './places.ts';
 
 /** A sheet as read: its narrative and its live blocks in the order of the page. */
 export interface Sheet {
@@ -10,6 +11,8 @@ export interface Sheet {
   /** As passed in, for places: `notebooks/20-gearing.md`. */
   readonly file: string;
   readonly source: string;
+  /** Line and column of an offset into `source`. */
+  readonly places: Places;
   /** The number that the name starts with: its place in the job. */
   readonly number: number | undefined;
   /** Text of the first heading, else the name. */

@@ -1,0 +1,118 @@
+import { BUILTINS, createFunctions, type Functions } from '../language/functions/builtins.ts';
+import { fail, type Problem } from '../language/problem.ts';
+import { TRADE } from '../trade/trade-functions.ts';
+import type { Cell, Check } from './cell.ts';
+import { type Draft, type Drafts, draftCells, inputsOf } from './drafts.ts';
+import { linkCell } from './link-cell.ts';
+import { linkCheck } from './link-check.ts';
+import { orderCells } from './order.ts';
+import type { Sheet } from './sheet.ts';
+
+/** Sheets linked into one whole: every value of every sheet, checked, compiled and in order. */
+export interface Book {
+  readonly sheets: readonly Sheet[];
+  /** Cell `i` has index `i`. */
+  readonly cells: readonly Cell[];
+  /** Indices such that each cell comes after those it reads; cells in a loop are left out. */
+  readonly order: readonly number[];
+  readonly checks: readonly Check[];
+  /** All that is wrong with the sheets, those faults included that their reading found. */
+  readonly problems: readonly Problem[];
+  readonly functions: Functions;
+  find(sheet: string, name: string): Cell | undefined;
+  /** The values of one sheet in the order in which they are written. */
+  cellsOf(sheet: string): readonly Cell[];
+}
+
+const FUNCTIONS = createFunctions([...BUILTINS, ...TRADE]);
+
+/** Links sheets: names, loops, kinds, dimensions; nothing is computed yet. */
+export function linkBook(sheets: readonly Sheet[]): Book {
+  const drafts = draftCells(sheets);
+  const inputs = drafts.drafts.map((draft) => inputsOf(draft, drafts));
+  const { order, loops } = orderCells(inputs);
+  const problems = [...sheets.flatMap((sheet) => sheet.problems), ...drafts.problems];
+  const loopProblems = reportLoops(loops, drafts, problems);
+  const cells: Cell[] = new Array(drafts.drafts.length);
+  const looped = [...loopProblems.keys()];
+  for (const index of [...looped, ...order]) {
+    const draft = drafts.drafts[index]!;
+    const loop = loopProblems.get(index);
+    const linked = linkCell(draft, {
+      drafts,
+      cells,
+      functions: FUNCTIONS,
+      inputs: inputs[index]!,
+      loop,
+    });
+    cells[index] = linked.cell;
+    problems.push(...linked.problems);
+  }
+  const checks = drafts.checks.map((check, index) =>
+    linkCheck(check, index, { drafts, cells, functions: FUNCTIONS }),
+  );
+  problems.push(...checks.flatMap((check) => ownProblem(check.problem)));
+  return createBook(sheets, drafts, { cells, order, checks, problems: sortProblems(problems) });
+}
+
+function ownProblem(problem: Problem | undefined): Problem[] {
+  return problem === undefined || problem.code === 'waiting' ? [] : [problem];
+}
+
+function createBook(
+  sheets: readonly Sheet[],
+  drafts: Drafts,
+  parts: Pick<Book, 'cells' | 'order' | 'checks' | 'problems'>,
+): Book {
+  const bySheet = new Map<string, Cell[]>(sheets.map(({ name }) => [name, []]));
+  for (const cell of parts.cells) bySheet.get(cell.sheet)!.push(cell);
+  return {
+    ...parts,
+    sheets,
+    functions: FUNCTIONS,
+    find(sheet, name) {
+      const index = drafts.names.get(sheet)?.get(name);
+      return index === undefined ? undefined : parts.cells[index];
+    },
+    cellsOf: (sheet) => bySheet.get(sheet) ?? [],
+  };
+}
+
+/** Mutates `problems`: one for each loop. Gives every cell of a loop the problem that bars it. */
+function reportLoops(
+  loops: readonly (readonly number[])[],
+  { drafts }: Drafts,
+  problems: Problem[],
+): ReadonlyMap<number, Problem> {
+  const found = new Map<number, Problem>();
+  for (const loop of loops) {
+    const start = drafts[Math.min(...loop)]!;
+    const problem = loopProblem(start, loop, drafts);
+    problems.push(problem);
+    for (const index of loop) if (!found.has(index)) found.set(index, problem);
+  }
+  return found;
+}
+
+function loopProblem(start: Draft, loop: readonly number[], drafts: readonly Draft[]): Problem {
+  const turned = [
+    ...loop.slice(loop.indexOf(start.index)),
+    ...loop.slice(0, loop.indexOf(start.index)),
+  ];
+  const path = [...turned, start.index].map((index) => {
+    const { statement, sheet } = drafts[index]!;
+    return sheet === start.sheet ? statement.name : `${sheet.name}: ${statement.name}`;
+  });
+  const { from, to, place, name } = start.statement;
+  return { ...fail('loop', { from, to }, { path }), place, cell: name };
+}
+
+function sortProblems(problems: readonly Problem[]): readonly Problem[] {
+  const key = ({ place }: Problem) => [place?.line ?? 0, place?.column ?? 0] as const;
+  return [...problems].sort((a, b) => {
+    const files = (a.place?.file ?? '').localeCompare(b.place?.file ?? '');
+    const [lineA, columnA] = key(a);
+    const [lineB, columnB] = key(b);
+    return files || lineA - lineB || columnA - columnB;
+  });
+}

@@ -1,0 +1,88 @@
+import type { Code } from '../language/code.ts';
+import type { Kind, Row } from '../language/kind.ts';
+import type { Place, Problem } from '../language/problem.ts';
+import type { Expression } from '../language/tree.ts';
+import type {
+  CheckStatement,
+  Display,
+  FromStatement,
+  GivenStatement,
+  StackStatement,
+  TableStatement,
+  WorkStatement,
+} from './sheet.ts';
+
+/** One named value of a sheet, checked and ready to work. */
+export type Cell = CellBase & CellRole;
+
+interface CellBase {
+  /** Place in the book and in the memory. */
+  readonly index: number;
+  /** `sheet/name`, the same from one opening to the next. */
+  readonly id: string;
+  readonly sheet: string;
+  readonly name: string;
+  readonly label: string;
+  readonly place: Place;
+  /** Undefined where the cell is itself at fault: see `problem`. */
+  readonly kind: Kind | undefined;
+  readonly display: Display;
+  /** Cells that this one reads directly. */
+  readonly inputs: readonly number[];
+  readonly source?: string;
+  /** Why the cell can never be worked. */
+  readonly problem?: Problem;
+}
+
+export type CellRole =
+  | {
+      readonly role: 'given';
+      readonly statement: GivenStatement;
+      /** Bounds of the sensible range, SI. */
+      readonly range?: { readonly from: number; readonly to: number };
+      /** The cell of the table that the given picks from. */
+      readonly table?: number;
+    }
+  | {
+      readonly role: 'from';
+      readonly statement: FromStatement;
+      readonly origin: number | undefined;
+    }
+  | { readonly role: 'work'; readonly statement: WorkStatement; readonly formula?: Formula }
+  | {
+      readonly role: 'stack';
+      readonly statement: StackStatement;
+      /** The whole sum. */
+      readonly formula?: Formula;
+      /** One a term, without its sign. */
+      readonly terms: readonly Formula[];
+    }
+  | { readonly role: 'table'; readonly statement: TableStatement; readonly rows: readonly Row[] };
+
+/** A checked and compiled formula with what is needed to tell why it has no value. */
+export interface Formula {
+  readonly tree: Expression;
+  readonly kind: Kind;
+  readonly kinds: ReadonlyMap<Expression, Kind>;
+  readonly code: Code;
+}
+
+export type GivenCell = Cell & { readonly role: 'given' };
+
+/** An acceptance window on one value. */
+export interface Check {
+  readonly index: number;
+  readonly sheet: string;
+  readonly statement: CheckStatement;
+  /** The checked cell. */
+  readonly subject: number | undefined;
+  readonly least?: Formula;
+  readonly most?: Formula;
+  /** Cells that the verdict depends on directly. */
+  readonly inputs: readonly number[];
+  readonly problem?: Problem;
+}
+
+export function isBroken(cell: Cell): boolean {
+  return cell.kind === undefined;
+}

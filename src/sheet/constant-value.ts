@@ -1,0 +1,28 @@
+import { checkExpression, type Scope } from '../language/check.ts';
+import { compileExpression } from '../language/compile.ts';
+import { isThere } from '../language/compile-call.ts';
+import type { Functions } from '../language/functions/builtins.ts';
+import type { Kind, Value } from '../language/kind.ts';
+import { createMemory } from '../language/memory.ts';
+import { fail, type Problem } from '../language/problem.ts';
+import type { Expression } from '../language/tree.ts';
+
+export interface ConstantValue {
+  readonly value: Value;
+  readonly kind: Kind;
+}
+
+/** Works an expression that names no cell: a bound of a range, a cell of a table. */
+export function constantValue(
+  tree: Expression,
+  functions: Functions,
+  source: string,
+): ConstantValue | Problem {
+  const scope: Scope = { functions, lookUp: () => undefined, names: () => [] };
+  const { kind, problems, kinds } = checkExpression(tree, scope, source);
+  const [problem] = problems;
+  if (problem !== undefined) return problem;
+  const code = compileExpression(tree, { functions, kinds, slotOf: () => 0 });
+  const value = code.run(createMemory(0)) as Value;
+  return isThere(value) ? { value, kind: kind! } : fail('overflow', tree, undefined);
+}

@@ -1,0 +1,53 @@
+import { type Kind, nameKind } from '../language/kind.ts';
+import { fail, type Problem } from '../language/problem.ts';
+import type { Expression } from '../language/tree.ts';
+import { unifyKinds } from '../language/unify.ts';
+import type { Check, Formula } from './cell.ts';
+import { type CheckDraft, namesOfCheck } from './drafts.ts';
+import { type LinkContext, linkFormula } from './link-formula.ts';
+
+/** Links an acceptance window: its subject and limits must be of one dimension. */
+export function linkCheck(
+  { sheet, statement }: CheckDraft,
+  index: number,
+  context: LinkContext,
+): Check {
+  const own = context.drafts.names.get(sheet.name)!;
+  const base = {
+    index,
+    sheet: sheet.name,
+    statement,
+    subject: own.get(statement.name),
+    inputs: namesOfCheck(statement).flatMap((name) => own.get(name) ?? []),
+  };
+  const link = (tree: Expression) => linkFormula(tree, sheet, statement.name, context);
+  const subject = link(statement.subject);
+  if ('problems' in subject) return { ...base, problem: subject.problems[0]! };
+  const limits: { least?: Formula; most?: Formula } = {};
+  for (const side of ['least', 'most'] as const) {
+    const tree = statement[side];
+    if (tree === undefined) continue;
+    const limit = link(tree);
+    if ('problems' in limit) return { ...base, problem: limit.problems[0]! };
+    const problem = misfit(subject.formula.kind, limit.formula, tree);
+    if (problem !== undefined)
+      return { ...base, problem: { ...problem, place: statement.place, cell: statement.name } };
+    limits[side] = limit.formula;
+  }
+  return { ...base, ...limits };
+}
+
+function misfit(subject: Kind, limit: Formula, tree: Expression): Problem | undefined {
+  const single =
+    subject.type === 'list' ? { type: 'quantity' as const, dimension: subject.dimension } : subject;
+  if (single.type !== 'quantity') {
+    return fail('wrong-kind', tree, {
+      where: 'a check',
+      expected: 'a quantity or a list',
+      found: nameKind(subject),
+    });
+  }
+  if (unifyKinds(single, limit.kind) !== undefined) return undefined;
+  const [left, right] = [nameKind(single), nameKind(limit.kind)];
+  return fail('dimension-mismatch', tree, { action: 'compare', left, right });
+}

@@ -1,0 +1,60 @@
+import { checkExpression, type Scope } from '../language/check.ts';
+import { compileExpression } from '../language/compile.ts';
+import type { Functions } from '../language/functions/builtins.ts';
+import { fail, type Problem } from '../language/problem.ts';
+import type { Expression } from '../language/tree.ts';
+import { namesIn } from '../language/walk.ts';
+import type { Cell, Formula } from './cell.ts';
+import type { Drafts } from './drafts.ts';
+import { placeProblem } from './places.ts';
+import type { Sheet } from './sheet.ts';
+
+/** What the linking of one formula draws on. */
+export interface LinkContext {
+  readonly drafts: Drafts;
+  /** Cells linked so far; all that the formula reads are among them. */
+  readonly cells: readonly Cell[];
+  readonly functions: Functions;
+}
+
+/** Checks and compiles a formula of a sheet; a first problem stands for the cells that wait on it. */
+export function linkFormula(
+  tree: Expression,
+  sheet: Sheet,
+  cell: string,
+  context: LinkContext,
+): { readonly formula: Formula } | { readonly problems: readonly Problem[] } {
+  const { cells, functions } = context;
+  const own = context.drafts.names.get(sheet.name)!;
+  const scope: Scope = {
+    functions,
+    names: () => [...own.keys()],
+    lookUp(name) {
+      const index = own.get(name);
+      return index === undefined ? undefined : { kind: cells[index]?.kind };
+    },
+  };
+  const { kind, problems, kinds } = checkExpression(tree, scope, sheet.source);
+  if (problems.length > 0) {
+    return { problems: problems.map((problem) => placeProblem(problem, sheet.places, cell)) };
+  }
+  if (kind === undefined) return { problems: [waitForBroken(tree, sheet, cell, context)] };
+  const code = compileExpression(tree, { functions, kinds, slotOf: (name) => own.get(name)! });
+  return { formula: { tree, kind, kinds, code } };
+}
+
+/** The formula is sound, but a cell that it reads is not. */
+function waitForBroken(
+  tree: Expression,
+  sheet: Sheet,
+  cell: string,
+  context: LinkContext,
+): Problem {
+  const own = context.drafts.names.get(sheet.name)!;
+  const name = namesIn(tree).find((candidate) => {
+    const index = own.get(candidate);
+    return index !== undefined && context.cells[index]?.kind === undefined;
+  })!;
+  const problem = { ...fail('waiting', tree, { name, why: 'has an error' }), waitsFor: name };
+  return placeProblem(problem, sheet.places, cell);
+}
