@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { BUILTINS } from '../../src/language/functions/builtins.ts';
 import type { FunctionDeclaration } from '../../src/language/functions/declaration.ts';
-import { TRADE_FUNCTIONS } from '../../src/trade/trade-functions.ts';
+import { TRADE } from '../../src/trade/trade-functions.ts';
 import { readTable } from '../support/markdown-table.ts';
 import { readTree } from '../support/source-tree.ts';
 
@@ -9,7 +9,7 @@ const GUIDE = readTree('notebooks', ['how-a-sheet-works.md']).values().next().va
 
 test('the guide lists every function as it is declared', () => {
   const rows = readTable(GUIDE, '| function | gives | for example | is |');
-  expect(rows).toEqual([...BUILTINS, ...TRADE_FUNCTIONS].map(toRow));
+  expect(rows).toEqual([...BUILTINS, ...TRADE].map(toRow));
 });
 
 function toRow(declaration: FunctionDeclaration): readonly string[] {

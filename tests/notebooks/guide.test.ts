@@ -51,12 +51,12 @@ describe('what may be typed into a field', () => {
 });
 
 test('each live block stands beside its own source', () => {
-  const shown = [...GUIDE.matchAll(/^````text\n([\s\S]*?)\n````\n\n(?=```)/gm)];
-  expect(shown.length).toBeGreaterThan(15);
-  for (const [whole, source] of shown) {
-    const after = GUIDE.slice(GUIDE.indexOf(whole) + whole.length);
-    expect(after.startsWith(`${source}\n`)).toBe(true);
-  }
+  const pairs = GUIDE.split('````text\n')
+    .slice(1)
+    .map((piece) => piece.split('\n````\n\n') as [source: string, after: string])
+    .filter(([, after]) => after.startsWith('```'));
+  expect(pairs.length).toBeGreaterThan(15);
+  for (const [source, after] of pairs) expect(after.startsWith(`${source}\n`)).toBe(true);
 });
 
 test.each(['given', 'from', 'work', 'stack', 'check', 'chart', 'table', 'steps', 'caution'])(

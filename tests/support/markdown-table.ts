@@ -14,5 +14,5 @@ export function readTable(markdown: string, header: string): readonly (readonly 
 
 function readCells(line: string): readonly string[] {
   const cells = line.slice(1, -1).split('|');
-  return cells.map((cell) => cell.trim().replace(/^`(.*)`$/, '$1'));
+  return cells.map((cell) => cell.trim().replace(/^`([^`]*)`$/, '$1'));
 }

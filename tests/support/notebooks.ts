@@ -1,6 +1,6 @@
 import { type Book, linkBook } from '../../src/sheet/book.ts';
-import { enterGiven } from '../../src/sheet/enter.ts';
 import { createFrame } from '../../src/sheet/create-frame.ts';
+import { enterGiven } from '../../src/sheet/enter.ts';
 import type { Frame } from '../../src/sheet/frame.ts';
 import { readSheet } from '../../src/sheet/read-sheet.ts';
 import type { Reading } from '../../src/sheet/reading.ts';
