@@ -48,9 +48,14 @@ function combine(a: Dimension, b: Dimension, sign: number): Dimension {
   ];
 }
 
-/** Thirds and sixths of an exponent meet again after adding: 1/3 + 2/3 is 1. */
+/** Divisible by all numbers up to 10. */
+const PARTS = 2520;
+
+/** Thirds and sevenths of an exponent meet again after adding and raising: 1/3 + 2/3 is 1. */
 function tidy(exponent: number): number {
-  return Math.round(exponent * 1e9) / 1e9 + 0;
+  const parts = Math.round(exponent * PARTS);
+  const isShare = Math.abs(exponent * PARTS - parts) < 1e-6;
+  return (isShare ? parts / PARTS : Math.round(exponent * 1e9) / 1e9) + 0;
 }
 
 const NAMES: readonly (readonly [string, Dimension])[] = [

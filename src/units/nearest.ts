@@ -16,7 +16,12 @@ export function nearest(word: string, words: Iterable<string>): readonly string[
     // A word of one letter is one slip away from every other such word, which helps nobody.
     if (slips <= allowed && slips < candidate.length) found.push({ candidate, slips });
   }
-  found.sort((a, b) => a.slips - b.slips || (a.candidate < b.candidate ? -1 : 1));
+  const strangeness = ({ candidate }: { candidate: string }) =>
+    Math.abs(candidate.length - word.length);
+  found.sort(
+    (a, b) =>
+      a.slips - b.slips || strangeness(a) - strangeness(b) || (a.candidate < b.candidate ? -1 : 1),
+  );
   return found.slice(0, MOST).map(({ candidate }) => candidate);
 }
 
