@@ -16,7 +16,7 @@ export const NEAREST_STACK: FunctionDeclaration = {
       name: 'sizes',
       shape: 'list',
       dimension: 'a',
-      doc: 'one thickness a shim, such as [0.005, 0.010, 0.010] in',
+      doc: 'one thickness a shim, such as [5 thou, 10 thou, 10 thou]',
     },
   ],
   result: { shape: 'list', dimension: 'a' },
@@ -25,7 +25,7 @@ export const NEAREST_STACK: FunctionDeclaration = {
     run: (height, sizes) => nearestStack(height as number, sizes as QuantityList),
     refuse: (_, sizes) => refuse(sizes as QuantityList),
   },
-  example: ['nearest_stack(0.017 in, [0.005, 0.010, 0.010, 0.020] in)', '[0.010, 0.005] in'],
+  example: ['nearest_stack(17 thou, [5 thou, 10 thou, 10 thou, 20 thou])', '[10 thou, 5 thou]'],
   source: 'derived: exhaustive search of the subsets',
   validity: `up to ${MOST_SHIMS} shims of thickness above 0; the sum leaves out burrs and dirt between shims`,
 };

@@ -3,6 +3,7 @@ import { BUILTINS } from '../../src/language/functions/builtins.ts';
 import type { FunctionDeclaration } from '../../src/language/functions/declaration.ts';
 import { TRADE } from '../../src/trade/trade-functions.ts';
 import { readTable } from '../support/markdown-table.ts';
+import { expectSameFormulas } from '../support/same-value.ts';
 import { readTree } from '../support/source-tree.ts';
 
 const GUIDE = readTree('notebooks', ['how-a-sheet-works.md']).values().next().value!;
@@ -10,6 +11,10 @@ const GUIDE = readTree('notebooks', ['how-a-sheet-works.md']).values().next().va
 test('the guide lists every function as it is declared', () => {
   const rows = readTable(GUIDE, '| function | gives | for example | is |');
   expect(rows).toEqual([...BUILTINS, ...TRADE].map(toRow));
+});
+
+test.each([...BUILTINS, ...TRADE].map(({ example }) => example))('%s is %s', (written, same) => {
+  expectSameFormulas(written, same);
 });
 
 function toRow(declaration: FunctionDeclaration): readonly string[] {

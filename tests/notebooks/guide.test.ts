@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { outcomeOf } from '../../src/sheet/solve.ts';
 import { readTable } from '../support/markdown-table.ts';
-import { cellIndex, enter, openText, type Worked, work } from '../support/notebooks.ts';
+import { enter, openText, type Worked, work } from '../support/notebooks.ts';
+import { expectSame, expectSameFormulas, resultOf, workLines } from '../support/same-value.ts';
 import { readTree } from '../support/source-tree.ts';
 
 const GUIDE = readTree('notebooks', ['how-a-sheet-works.md']).values().next().value!;
@@ -10,9 +11,7 @@ describe('where a reader may be in doubt', () => {
   const rows = readTable(GUIDE, '| written | is the same as |');
 
   test.each(rows)('%s is the same as %s', (written, same) => {
-    const worked = workLines([`left = ${written}`, `right = ${same}`]);
-    expect(worked.book.problems).toEqual([]);
-    expectSame(resultOf(worked, 'left'), resultOf(worked, 'right'));
+    expectSameFormulas(written!, same!);
   });
 });
 
@@ -67,30 +66,6 @@ test.each(['given', 'from', 'work', 'stack', 'check', 'chart', 'table', 'steps',
   },
 );
 
-function workLines(lines: readonly string[]): Worked {
-  return workText(['```work', ...lines, '```', ''].join('\n'));
-}
-
 function workText(text: string): Worked {
   return work(openText(text), 'made');
-}
-
-function resultOf({ book, frame }: Worked, name: string): unknown {
-  const outcome = outcomeOf(book, frame, cellIndex(book, 'made', name));
-  return outcome.state === 'value' ? outcome.value : outcome;
-}
-
-function expectSame(left: unknown, right: unknown): void {
-  if (typeof left === 'number' && typeof right === 'number') {
-    expect(Math.abs(left - right)).toBeLessThanOrEqual(1e-12 * Math.abs(right));
-    return;
-  }
-  if (left instanceof Float64Array && right instanceof Float64Array) {
-    expect(left).toHaveLength(right.length);
-    left.forEach((number, i) => {
-      expectSame(number, right[i]);
-    });
-    return;
-  }
-  expect(left).toEqual(right);
 }

@@ -67,6 +67,20 @@ describe('the collar', () => {
     expect(verdicts(worked).gap).toBe('fail');
   });
 
+  test('has words for either way and for none', () => {
+    const cell = BOOK.find(SHEET, 'collar_turns');
+    expect(cell).toMatchObject({
+      role: 'work',
+      statement: {
+        signs: {
+          positive: expect.stringContaining('toward the clutch: the gap closes'),
+          negative: expect.stringContaining('toward the gearbox: the gap opens'),
+          zero: expect.stringContaining('Leave the collar'),
+        },
+      },
+    });
+  });
+
   test('of twice the pitch is turned half as far', () => {
     const coarse = numberIn(bearing({ collar_pitch: '3' }), 'collar_turns', 'rev');
     expect(coarse).toBeCloseTo(numberIn(bearing(), 'collar_turns', 'rev') / 2, 12);
