@@ -36,7 +36,7 @@ export function createLettering(pen: Pen, letters: Lettering): readonly SVGEleme
         y: letters.top + (i * LINE + BASELINE) * letters.size,
         'font-size': letters.size,
         'font-weight': letters.weight === 700 ? 700 : undefined,
-        'text-anchor': letters.anchor === 'start' ? undefined : letters.anchor,
+        'text-anchor': letters.anchor,
         fill: letters.colour,
         ...(letters.halo ? haloOf(pen) : {}),
       },

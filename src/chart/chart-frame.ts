@@ -1,0 +1,123 @@
+import {
+  type Callout,
+  calloutsHeight,
+  type PlacedCallout,
+  placeCallouts,
+} from '../drawing/callouts.ts';
+import { type Lettering, LINE, lettersHeight } from '../drawing/lettering.ts';
+import { textWidth } from '../drawing/text-width.ts';
+import { wrapText } from '../drawing/wrap-text.ts';
+import type { ChartData } from '../sheet/chart-data.ts';
+import { formatAxisLabel, formatNumber } from './chart-number.ts';
+import { type ChartPlan, type PlannedLabel, SIZE, TICK_SIZE } from './chart-plan.ts';
+import type { Box } from './place-near.ts';
+
+/** From the right edge of the frame to its labels: a leader runs there. */
+export const LEAD = 16;
+/** From a flag's pole to its text. */
+export const PAD = 5;
+/** From the top of the frame to the labels over it. */
+export const RISE = 5;
+/** Length of a tick and the room between it and its number. */
+export const TICK = 4;
+const ROOM = 4;
+
+/** The frame that lines are drawn in, and what stands around it. */
+export interface ChartFrame {
+  readonly width: number;
+  readonly height: number;
+  readonly frame: Box;
+  readonly xTicks: readonly string[];
+  readonly yTicks: readonly string[];
+  readonly axisLabels: readonly Lettering[];
+  /** Where the labels over the frame hang. */
+  readonly callouts: readonly PlacedCallout[];
+}
+
+/** Finds the frame for a width: what is left when all that stands around it has room. */
+export function layOutFrame(
+  data: ChartData,
+  plan: ChartPlan,
+  width: number,
+  height: number,
+  fixedHeight: number | undefined,
+): ChartFrame {
+  const texts = { xTicks: writeTicks(plan.xTicks), yTicks: writeTicks(plan.yTicks) };
+  const [left, right] = [measureLeft(texts), width - measureRight(plan, texts.xTicks)];
+  const yLabel = letterAxis(formatAxisLabel(data.y), width);
+  const top = lettersHeight(yLabel, SIZE) + ROOM;
+  const over = plan.labels.filter(({ edge }) => edge === 'top');
+  const callouts = over.map((label) => measureCallout(label, placeX(plan, left, right, label)));
+  const placed = placeCallouts(callouts, 0, width);
+  const frameTop = top + Math.max(ROOM, calloutsHeight(callouts, placed) + RISE);
+  const xLabel = letterAxis(formatAxisLabel(data.x), right);
+  const under = TICK + ROOM + TICK_SIZE * LINE + lettersHeight(xLabel, SIZE) + 2;
+  const tall = Math.max(fixedHeight === undefined ? height : fixedHeight - frameTop - under, 120);
+  const bottom = frameTop + Math.max(tall, columnHeight(plan));
+  const axisLabels: readonly Lettering[] = [
+    { lines: yLabel, x: 0, top: 0, anchor: 'start', size: SIZE },
+    {
+      lines: xLabel,
+      x: right,
+      top: bottom + under - 2 - lettersHeight(xLabel, SIZE),
+      anchor: 'end',
+      size: SIZE,
+    },
+  ];
+  const frame = { left, right, top: frameTop, bottom };
+  return {
+    width,
+    height: Math.ceil(bottom + under),
+    frame,
+    ...texts,
+    axisLabels,
+    callouts: placed,
+  };
+}
+
+/** Labels that stand in the column at the right. */
+export function listColumn(plan: ChartPlan): readonly PlannedLabel[] {
+  return plan.labels.filter(({ edge }) => edge === 'right');
+}
+
+/** Size of a label over the frame, its distance from the pole included. */
+export function measureCallout({ width, lines }: PlannedLabel, x: number): Callout {
+  return { x, width: width + 2 * PAD, height: lettersHeight(lines, SIZE) };
+}
+
+function writeTicks(ticks: readonly number[]): readonly string[] {
+  const step = ticks.length > 1 ? ticks[1]! - ticks[0]! : 1;
+  const decimals = Math.max(0, Math.min(12, Math.ceil(-Math.log10(step) - 1e-9)));
+  return ticks.map((tick) => padDecimals(formatNumber(tick, step / 10), decimals));
+}
+
+/** Numbers of one axis carry the same number of decimals. */
+function padDecimals(text: string, decimals: number): string {
+  if (decimals === 0 || text.includes('×')) return text;
+  const [whole, part = ''] = text.split('.');
+  return `${whole}.${part.padEnd(decimals, '0')}`;
+}
+
+function measureLeft(texts: Pick<ChartFrame, 'xTicks' | 'yTicks'>): number {
+  const beside = texts.yTicks.map((text) => textWidth(text, TICK_SIZE) + TICK + ROOM);
+  const first = textWidth(texts.xTicks[0] ?? '', TICK_SIZE) / 2 + 1;
+  return Math.ceil(Math.max(first, ...beside));
+}
+
+/** Room for the column, or for the half of the last number that hangs over the frame's edge. */
+function measureRight(plan: ChartPlan, texts: readonly string[]): number {
+  const column = Math.max(0, ...listColumn(plan).map(({ width }) => width + LEAD + 1));
+  return Math.ceil(Math.max(column, textWidth(texts.at(-1) ?? '', TICK_SIZE) / 2 + 1));
+}
+
+function columnHeight(plan: ChartPlan): number {
+  return listColumn(plan).reduce((sum, { lines }) => sum + lettersHeight(lines, SIZE), 0);
+}
+
+function placeX({ range }: ChartPlan, left: number, right: number, { point }: PlannedLabel) {
+  return left + ((point[0] - range.x[0]) / (range.x[1] - range.x[0])) * (right - left);
+}
+
+function letterAxis(text: string, width: number): readonly string[] {
+  return wrapText(text, width - 2, SIZE);
+}

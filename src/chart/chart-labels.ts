@@ -1,0 +1,218 @@
+import { type Lettering, LINE, lettersHeight } from '../drawing/lettering.ts';
+import { line } from '../drawing/shapes.ts';
+import { textWidth } from '../drawing/text-width.ts';
+import type { ChartData } from '../sheet/chart-data.ts';
+import { type ChartFrame, LEAD, listColumn, measureCallout, PAD, RISE } from './chart-frame.ts';
+import { formatNumber, resolutionOf } from './chart-number.ts';
+import { type ChartPlan, type PlannedLabel, SIZE } from './chart-plan.ts';
+import type { Point } from './clip-line.ts';
+import { type Box, boxesAround, distanceTo, meet, nearestIn, pickBox } from './place-near.ts';
+import { spreadLabels } from './spread-labels.ts';
+
+/** Lettering with what leads to it. */
+export interface PlacedLabel {
+  readonly letters: Lettering;
+  /** Path from what is named to its name; empty where they touch. */
+  readonly leader: string;
+  /** Index of the line that is named, or what else the label is. */
+  readonly names: number | 'mark' | 'limits' | 'now';
+}
+
+/** From units of the axes to px. */
+export type Place = (point: Point) => Point;
+
+/** Everything said in and around the frame. */
+export function placeLabels(
+  data: ChartData,
+  plan: ChartPlan,
+  chart: ChartFrame,
+  place: Place,
+): readonly PlacedLabel[] {
+  const around = [...placeColumn(plan, chart, place), ...placeOver(plan, chart, place)];
+  const lines = plan.lines.flatMap(({ stretches }) => stretches.map((each) => each.map(place)));
+  const dots = listDots(data, plan).map(({ point }) => boxAround(place(point), 6));
+  const scene: Scene = { frame: chart.frame, lines, boxes: dots };
+  const inside = [
+    ...placeLimits(data, plan, scene, place),
+    ...placeEnds(plan, scene, place),
+    ...placeNow(data, plan, scene, place),
+  ];
+  return [...around, ...inside];
+}
+
+interface Scene {
+  readonly frame: Box;
+  readonly lines: readonly (readonly Point[])[];
+  /** Grows as labels take their place. */
+  readonly boxes: Box[];
+}
+
+/** The present point of each line, where it is on the chart. */
+export function listDots(
+  { now, series }: ChartData,
+  { range }: ChartPlan,
+): readonly { readonly point: Point; readonly index: number }[] {
+  if (now === undefined || now < range.x[0] || now > range.x[1]) return [];
+  return series.flatMap(({ now: y }, index) =>
+    y !== undefined && y >= range.y[0] && y <= range.y[1]
+      ? [{ point: [now, y] as const, index }]
+      : [],
+  );
+}
+
+function placeColumn(plan: ChartPlan, { frame }: ChartFrame, place: Place): readonly PlacedLabel[] {
+  const labels = listColumn(plan);
+  const wishes = labels.map(({ point, lines }) => ({
+    middle: place(point)[1],
+    height: lettersHeight(lines, SIZE),
+  }));
+  const middles = spreadLabels(wishes, frame.top - RISE + 1, frame.bottom + SIZE / 2);
+  return labels.map((label, i) => {
+    const [x, y] = place(label.point);
+    const leader = label.drawn ? line(x, y, frame.right + LEAD - 4, middles[i]!) : '';
+    const top = middles[i]! - wishes[i]!.height / 2;
+    return {
+      letters: letter(label, frame.right + LEAD, top, 'start'),
+      leader,
+      names: nameOf(label),
+    };
+  });
+}
+
+function placeOver(plan: ChartPlan, chart: ChartFrame, place: Place): readonly PlacedLabel[] {
+  const labels = plan.labels.filter(({ edge }) => edge === 'top');
+  return labels.map((label, i) => {
+    const [x, y] = place(label.point);
+    const { left, rise, anchor } = chart.callouts[i]!;
+    const { width, height } = measureCallout(label, x);
+    const foot = chart.frame.top - RISE - rise;
+    const anchors = { start: left + PAD, middle: left + width / 2, end: left + width - PAD };
+    const letters = letter(label, anchors[anchor], foot - height, anchor);
+    const pole = anchor === 'middle' ? foot : foot - height + 3;
+    return { letters, leader: label.drawn ? line(x, y, x, pole) : '', names: nameOf(label) };
+  });
+}
+
+function letter(
+  { lines, line: named }: Pick<PlannedLabel, 'lines' | 'line'>,
+  x: number,
+  top: number,
+  anchor: Lettering['anchor'],
+): Lettering {
+  const weight = named === undefined ? 400 : 700;
+  return { lines, x, top, anchor, size: SIZE, weight, halo: true };
+}
+
+function nameOf(label: PlannedLabel): PlacedLabel['names'] {
+  return label.line ?? 'mark';
+}
+
+/** Mutates the scene: what is placed is in the way of what follows. */
+function placeEnds(plan: ChartPlan, scene: Scene, place: Place): readonly PlacedLabel[] {
+  const labels = plan.labels.filter(({ edge }) => edge === 'inside');
+  return labels.map((label) => {
+    const around = boxesAround(
+      place(label.point),
+      label.width,
+      lettersHeight(label.lines, SIZE),
+      7,
+    );
+    const box = pickBox(around, obstaclesOf(scene)) ?? findFree(around[0]!, scene);
+    scene.boxes.push(box);
+    const letters = letter(label, box.left, box.top, 'start');
+    return { letters, leader: lead(place(label.point), box), names: nameOf(label) };
+  });
+}
+
+function lead(point: Point, box: Box): string {
+  const [x, y] = nearestIn(box, point);
+  return line(...point, x, y);
+}
+
+/** The frame's free place of that size nearest to a box, searched in rows; the box itself at worst. */
+function findFree(wanted: Box, scene: Scene): Box {
+  const { frame } = scene;
+  const [width, height] = [wanted.right - wanted.left, wanted.bottom - wanted.top];
+  const left = Math.max(frame.left, Math.min(wanted.left, frame.right - width));
+  const boxes: Box[] = [];
+  for (let top = frame.top; top + height <= frame.bottom; top += 4)
+    boxes.push({ left, top, right: left + width, bottom: top + height });
+  boxes.sort((a, b) => Math.abs(a.top - wanted.top) - Math.abs(b.top - wanted.top));
+  return boxes.find((box) => scene.boxes.every((other) => !meet(box, other))) ?? wanted;
+}
+
+/** Names of windows stand in them. Mutates the scene. */
+function placeLimits(
+  data: ChartData,
+  plan: ChartPlan,
+  scene: Scene,
+  place: Place,
+): readonly PlacedLabel[] {
+  return data.limits.flatMap(({ least, most, label }) => {
+    const ends = [least, most].map((y) => formatNumber(y, resolutionOf(data.y)));
+    const text = `${label} ${ends[0]} to ${ends[1]}`;
+    const window = cutBand(
+      place([plan.range.x[0], most])[1],
+      place([plan.range.x[0], least])[1],
+      scene.frame,
+    );
+    const box = window && pickBox(boxesIn(window, textWidth(text, SIZE) + 4), obstaclesOf(scene));
+    if (box === undefined) return [];
+    scene.boxes.push(box);
+    const letters = letter({ lines: [text], line: undefined }, box.left + 2, box.top, 'start');
+    return [{ letters, leader: '', names: 'limits' as const }];
+  });
+}
+
+function cutBand(top: number, bottom: number, frame: Box): Box | undefined {
+  const band = { ...frame, top: Math.max(top, frame.top), bottom: Math.min(bottom, frame.bottom) };
+  return band.bottom > band.top ? band : undefined;
+}
+
+/** Places along the upper and the lower edge of a window, and around it where it is too thin. */
+function boxesIn(band: Box, width: number): readonly Box[] {
+  const height = SIZE * LINE;
+  const tall = band.bottom - band.top >= height + 4;
+  const tops = tall
+    ? [band.top + 2, band.bottom - height - 2, (band.top + band.bottom - height) / 2]
+    : [band.top - height - 2, band.bottom + 2];
+  const room = band.right - band.left - width - 12;
+  const lefts = [0, 1, 0.5, 0.25, 0.75].map((share) => band.left + 6 + share * room);
+  return tops.flatMap((top) =>
+    lefts.map((left) => ({ left, top, right: left + width, bottom: top + height })),
+  );
+}
+
+/** Values at the dots, as many as there is room for; all stand in the sentence and the table. */
+function placeNow(
+  data: ChartData,
+  plan: ChartPlan,
+  scene: Scene,
+  place: Place,
+): readonly PlacedLabel[] {
+  const dots = listDots(data, plan).map(({ point }) => ({ at: place(point), value: point[1] }));
+  return dots.flatMap(({ at, value }) => {
+    const text = formatNumber(value, resolutionOf(data.y));
+    const others = dots.map((dot) => dot.at).filter((other) => other !== at);
+    const around = boxesAround(at, textWidth(text, SIZE, 700), SIZE * LINE, 5).slice(0, 8);
+    const own = around.filter((box) => others.every((other) => belongs(box, at, other)));
+    const box = pickBox([...own.slice(4), ...own.slice(0, 4)], obstaclesOf(scene));
+    if (box === undefined) return [];
+    scene.boxes.push(box);
+    const letters = letter({ lines: [text], line: 0 }, box.left, box.top, 'start');
+    return [{ letters, leader: '', names: 'now' as const }];
+  });
+}
+
+/** True where nobody can take a value for that of another dot. */
+function belongs(box: Box, own: Point, other: Point): boolean {
+  return distanceTo(box, other) > distanceTo(box, own) + 5;
+}
+
+function boxAround([x, y]: Point, reach: number): Box {
+  return { left: x - reach, top: y - reach, right: x + reach, bottom: y + reach };
+}
+
+function obstaclesOf(scene: Scene) {
+  return { frame: scene.frame, boxes: scene.boxes, lines: scene.lines };
+}

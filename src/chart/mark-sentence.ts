@@ -1,0 +1,90 @@
+import type { Axis, ChartData, Limits, Mark, Series } from '../sheet/chart-data.ts';
+import { formatOn } from './chart-number.ts';
+import { findCrossings, findInside, valueAt } from './line-crossings.ts';
+import { describeShape, type LineShape } from './line-shape.ts';
+import { joinWords, listWords, lowerFirst, nameInList } from './words.ts';
+
+/** More crossings than these are counted, not listed. */
+const MOST_CROSSINGS = 3;
+
+/** Which lines meet a level, and where; which stay on one side of it. */
+export function sayLevel(data: ChartData, { value, label }: Mark): string {
+  const { x, y, series } = data;
+  const level = joinWords(label, formatOn(y, value));
+  const meetings = series.flatMap(({ label: name, points }) => {
+    const crossings = findCrossings(points, value);
+    return crossings.length === 0 ? [] : [{ name, at: sayCrossings(x, crossings) }];
+  });
+  if (meetings.length === 0) return saySides(data, value, level);
+  if (series.length === 1) return `it meets ${level}, ${meetings[0]!.at}`;
+  const rest = saySides(data, value, 'it');
+  const told = listWords(meetings.map(({ name, at }) => `${nameInList(name)} ${at}`));
+  return [`${level}, is met by ${told}`, rest].filter((part) => part !== '').join('; ');
+}
+
+function saySides({ y, series }: ChartData, value: number, level: string): string {
+  const range = [y.from, y.to] as const;
+  const shapes = series.map(({ points }) => describeShape(points, range));
+  const below = series.filter((_, i) => shapes[i]!.highest[1] < value);
+  const above = series.filter((_, i) => shapes[i]!.lowest[1] > value);
+  return [
+    sayStay(below, series.length, `below ${level}`),
+    sayStay(above, series.length, `above ${level}`),
+  ]
+    .filter((part) => part !== '')
+    .join('; ');
+}
+
+function sayStay(lines: readonly Series[], all: number, where: string): string {
+  if (lines.length === 0) return '';
+  if (all === 1) return `it stays ${where}`;
+  if (lines.length === all) return `every line stays ${where}`;
+  const names = listWords(lines.map(({ label }) => nameInList(label)));
+  return `${names} ${lines.length === 1 ? 'stays' : 'stay'} ${where}`;
+}
+
+function sayCrossings(x: Axis, crossings: readonly number[]): string {
+  if (crossings.length > MOST_CROSSINGS)
+    return `${crossings.length} times, first at ${formatOn(x, crossings[0]!)}`;
+  return `at ${listWords(crossings.map((crossing) => formatOn(x, crossing)))}`;
+}
+
+/** The values at a mark on the x axis. */
+export function sayPlace({ x, y, series }: ChartData, { value, label }: Mark): string {
+  const at = joinWords(label, formatOn(x, value));
+  const known = series
+    .map((line) => ({ line, height: valueAt(line.points, value) }))
+    .filter(({ height }) => Number.isFinite(height));
+  if (known.length === 0) return `${at}, is marked`;
+  if (series.length === 1)
+    return `at ${at}, ${lowerFirst(known[0]!.line.label || y.label)} is ${formatOn(y, known[0]!.height)}`;
+  const told = known.map(({ line, height }) => `${nameInList(line.label)} ${formatOn(y, height)}`);
+  return `at ${at}: ${told.join(', ')}`;
+}
+
+/** Where each line lies in a window. */
+export function sayWindow({ x, y, series }: ChartData, { least, most, label }: Limits): string {
+  const window = joinWords(label, `${formatOn(y, least)} to ${formatOn(y, most)}`);
+  const told = series.flatMap((line) => {
+    const shape = describeShape(line.points, [y.from, y.to]);
+    if (shape.course === 'nothing') return [];
+    const spans = findInside(line.points, least, most);
+    return [{ name: nameInList(line.label), where: sayInside(x, shape, spans) }];
+  });
+  if (told.length === 0) return '';
+  if (series.length === 1) return `it lies ${told[0]!.where.replace(' ', ` ${window}, `)}`;
+  return `${window}: ${told.map(({ name, where }) => `${name} lies ${where}`).join('; ')}`;
+}
+
+function sayInside(
+  x: Axis,
+  { first, last }: LineShape,
+  spans: readonly (readonly [number, number])[],
+): string {
+  if (spans.length === 0) return 'outside throughout';
+  const [only] = spans;
+  if (spans.length === 1 && only![0] === first[0] && only![1] === last[0])
+    return 'inside throughout';
+  const stretches = spans.map(([from, to]) => `from ${formatOn(x, from)} to ${formatOn(x, to)}`);
+  return `inside ${listWords(stretches)}`;
+}
