@@ -1,10 +1,12 @@
 import { BUILTINS, createFunctions, type Functions } from '../language/functions/builtins.ts';
 import { fail, type Problem } from '../language/problem.ts';
 import { TRADE } from '../trade/trade-functions.ts';
-import type { Cell, Check } from './cell.ts';
+import type { Cell, Chart, Check } from './cell.ts';
 import { type Draft, type Drafts, draftCells, inputsOf } from './drafts.ts';
 import { linkCell } from './link-cell.ts';
+import { linkChart } from './link-chart.ts';
 import { linkCheck } from './link-check.ts';
+import type { LinkContext } from './link-formula.ts';
 import { orderCells } from './order.ts';
 import type { Sheet } from './sheet.ts';
 
@@ -16,6 +18,7 @@ export interface Book {
   /** Indices such that each cell comes after those it reads; cells in a loop are left out. */
   readonly order: readonly number[];
   readonly checks: readonly Check[];
+  readonly charts: readonly Chart[];
   /** All that is wrong with the sheets, those faults included that their reading found. */
   readonly problems: readonly Problem[];
   readonly functions: Functions;
@@ -51,8 +54,25 @@ export function linkBook(sheets: readonly Sheet[]): Book {
   const checks = drafts.checks.map((check, index) =>
     linkCheck(check, index, { drafts, cells, functions: FUNCTIONS }),
   );
-  problems.push(...checks.flatMap((check) => ownProblem(check.problem)));
-  return createBook(sheets, drafts, { cells, order, checks, problems: sortProblems(problems) });
+  const charts = linkCharts(sheets, { drafts, cells, functions: FUNCTIONS });
+  problems.push(...[...checks, ...charts].flatMap(({ problem }) => ownProblem(problem)));
+  return createBook(sheets, drafts, {
+    cells,
+    order,
+    checks,
+    charts,
+    problems: sortProblems(problems),
+  });
+}
+
+function linkCharts(sheets: readonly Sheet[], context: LinkContext): readonly Chart[] {
+  return sheets.flatMap((sheet) =>
+    sheet.parts.flatMap((part) =>
+      part.kind === 'chart' && part.chart !== undefined
+        ? [linkChart(part.chart, sheet, context)]
+        : [],
+    ),
+  );
 }
 
 function ownProblem(problem: Problem | undefined): Problem[] {
@@ -62,7 +82,7 @@ function ownProblem(problem: Problem | undefined): Problem[] {
 function createBook(
   sheets: readonly Sheet[],
   drafts: Drafts,
-  parts: Pick<Book, 'cells' | 'order' | 'checks' | 'problems'>,
+  parts: Pick<Book, 'cells' | 'order' | 'checks' | 'charts' | 'problems'>,
 ): Book {
   const bySheet = new Map<string, Cell[]>(sheets.map(({ name }) => [name, []]));
   for (const cell of parts.cells) bySheet.get(cell.sheet)!.push(cell);

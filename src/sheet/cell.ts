@@ -2,7 +2,9 @@ import type { Code } from '../language/code.ts';
 import type { Kind, Row } from '../language/kind.ts';
 import type { Place, Problem } from '../language/problem.ts';
 import type { Expression } from '../language/tree.ts';
+import type { Unit } from '../units/unit.ts';
 import type {
+  ChartStatement,
   CheckStatement,
   Display,
   FromStatement,
@@ -81,6 +83,36 @@ export interface Check {
   /** Cells that the verdict depends on directly. */
   readonly inputs: readonly number[];
   readonly problem?: Problem;
+}
+
+/** A chart with its names found; either `linked` or `problem` is there. */
+export interface Chart {
+  readonly sheet: string;
+  readonly statement: ChartStatement;
+  readonly linked?: LinkedChart;
+  readonly problem?: Problem;
+}
+
+export interface LinkedChart {
+  /** The given that is swept, on whichever sheet it stands. */
+  readonly over: number;
+  readonly results: readonly number[];
+  /** The cell that names the lines of a list. */
+  readonly lines?: number;
+  readonly from: Formula;
+  readonly to: Formula;
+  readonly xUnit?: Unit;
+  readonly yUnit?: Unit;
+  readonly marks: readonly {
+    readonly axis: 'x' | 'y';
+    readonly formula: Formula;
+    readonly label: string;
+  }[];
+  readonly limits: readonly {
+    readonly least: Formula;
+    readonly most: Formula;
+    readonly label: string;
+  }[];
 }
 
 export function isBroken(cell: Cell): boolean {

@@ -1,0 +1,150 @@
+import { type Kind, nameKind } from '../language/kind.ts';
+import { fail, type Problem, type Span } from '../language/problem.ts';
+import type { Expression, NameNode } from '../language/tree.ts';
+import { type Dimension, equalDimensions, NONE, nameDimension } from '../units/dimension.ts';
+import { nearest } from '../units/nearest.ts';
+import type { Unit } from '../units/unit.ts';
+import type { Cell, Chart, Formula } from './cell.ts';
+import { inferDisplayUnit } from './display-unit.ts';
+import { type LinkContext, linkFormula } from './link-formula.ts';
+import { placeProblem } from './places.ts';
+import type { ChartMark, ChartStatement, Sheet } from './sheet.ts';
+
+/** What went wrong while one chart was linked; caught at its edge. */
+class ChartFault extends Error {
+  readonly problem: Problem;
+
+  constructor(problem: Problem) {
+    super(problem.message);
+    this.problem = problem;
+  }
+}
+
+/** Links a chart: its names, the dimensions of its axes, marks and limits. */
+export function linkChart(statement: ChartStatement, sheet: Sheet, context: LinkContext): Chart {
+  try {
+    return createLinked(statement, sheet, context);
+  } catch (fault) {
+    if (!(fault instanceof ChartFault)) throw fault;
+    return { sheet: sheet.name, statement, problem: placeProblem(fault.problem, sheet.places) };
+  }
+}
+
+function createLinked(statement: ChartStatement, sheet: Sheet, context: LinkContext): Chart {
+  const find = (node: NameNode) => findCell(node, sheet, context);
+  const link = (tree: Expression, dimension: Dimension, where: string) =>
+    linkValue(tree, dimension, where, sheet, context);
+  const over = givenBehind(find(statement.over), statement.over, context);
+  const results = statement.results.map(find);
+  const x = numericDimension(over.kind!, statement.over, 'the axis across');
+  const y = numericDimension(results[0]!.kind!, statement.results[0]!, 'a chart');
+  for (const [i, result] of results.entries()) {
+    const node = statement.results[i]!;
+    expectDimension(numericDimension(result.kind!, node, 'a chart'), y, node, 'the axis up');
+  }
+  const unit = statement.unit ?? results[0]!.display.unit ?? inferDisplayUnit(y, []);
+  if (unit !== undefined)
+    expectDimension(unit.dimension, y, statement.results[0]!, `a chart in ${unit.symbol}`);
+  return {
+    sheet: sheet.name,
+    statement,
+    linked: {
+      over: over.index,
+      results: results.map(({ index }) => index),
+      from: link(statement.range.from, x, 'the range'),
+      to: link(statement.range.to, x, 'the range'),
+      marks: statement.marks.map((mark) => linkMark(mark, x, y, sheet, context)),
+      limits: statement.limits.map(({ least, most, label }) => ({
+        least: link(least, y, 'a limit'),
+        most: link(most, y, 'a limit'),
+        label,
+      })),
+      ...units(over.display.unit, unit),
+      ...lineNames(statement, find),
+    },
+  };
+}
+
+function units(x: Unit | undefined, y: Unit | undefined) {
+  return { ...(x === undefined ? {} : { xUnit: x }), ...(y === undefined ? {} : { yUnit: y }) };
+}
+
+function lineNames({ lines }: ChartStatement, find: (node: NameNode) => Cell): { lines?: number } {
+  if (lines === undefined) return {};
+  const cell = find(lines);
+  if (cell.kind!.type === 'texts') return { lines: cell.index };
+  const details = {
+    where: '"a line for each"',
+    expected: 'a list of texts',
+    found: nameKind(cell.kind!),
+  };
+  throw new ChartFault(fail('wrong-kind', lines, details));
+}
+
+function findCell(node: NameNode, sheet: Sheet, { drafts, cells }: LinkContext): Cell {
+  const own = drafts.names.get(sheet.name)!;
+  const index = own.get(node.name);
+  if (index === undefined) {
+    const near = nearest(node.name, [...own.keys()]);
+    throw new ChartFault(fail('unknown-name', node, { name: node.name, near }));
+  }
+  const cell = cells[index]!;
+  if (cell.kind !== undefined) return cell;
+  const waiting = fail('waiting', node, { name: node.name, why: 'has an error' });
+  throw new ChartFault({ ...waiting, waitsFor: node.name });
+}
+
+/** A chart may run over a given of another sheet that was carried in. */
+function givenBehind(cell: Cell, node: NameNode, { cells }: LinkContext): Cell {
+  if (cell.role === 'given') return cell;
+  if (cell.role === 'from' && cell.origin !== undefined) {
+    return givenBehind(cells[cell.origin]!, node, { cells } as LinkContext);
+  }
+  throw new ChartFault(fail('not-a-given', node, { name: node.name, role: 'worked out' }));
+}
+
+function numericDimension(kind: Kind, node: Span, where: string): Dimension {
+  if (kind.type === 'quantity' || kind.type === 'list') return kind.dimension;
+  const details = { where, expected: 'a quantity or a list of them', found: nameKind(kind) };
+  throw new ChartFault(fail('wrong-kind', node, details));
+}
+
+function expectDimension(found: Dimension, wanted: Dimension, node: Span, where: string): void {
+  if (equalDimensions(found, wanted)) return;
+  const details = { where, expected: nameDimension(wanted), found: nameDimension(found) };
+  throw new ChartFault(fail('wrong-dimension', node, details));
+}
+
+function linkValue(
+  tree: Expression,
+  dimension: Dimension | undefined,
+  where: string,
+  sheet: Sheet,
+  context: LinkContext,
+): Formula {
+  const linked = linkFormula(tree, sheet, '', context);
+  if ('problems' in linked) throw new ChartFault(linked.problems[0]!);
+  const { kind } = linked.formula;
+  if (kind.type !== 'quantity') {
+    throw new ChartFault(
+      fail('wrong-kind', tree, { where, expected: 'one quantity', found: nameKind(kind) }),
+    );
+  }
+  if (dimension !== undefined) expectDimension(kind.dimension, dimension, tree, where);
+  return linked.formula;
+}
+
+/** A mark stands on the axis of its dimension; up, where both are alike and nothing is said. */
+function linkMark(mark: ChartMark, x: Dimension, y: Dimension, sheet: Sheet, context: LinkContext) {
+  const formula = linkValue(mark.value, undefined, 'a mark', sheet, context);
+  const dimension = 'dimension' in formula.kind ? formula.kind.dimension : NONE;
+  const fitting = (['y', 'x'] as const).filter((axis) =>
+    equalDimensions(axis === 'y' ? y : x, dimension),
+  );
+  const axis = mark.axis ?? fitting[0];
+  if (axis === undefined || !fitting.includes(axis)) {
+    const details = { found: nameDimension(dimension), x: nameDimension(x), y: nameDimension(y) };
+    throw new ChartFault(fail('unclear-axis', mark.value, details));
+  }
+  return { axis, formula, label: mark.label };
+}

@@ -1,0 +1,187 @@
+import type { Problem } from '../language/problem.ts';
+import { unitIn } from '../units/counterpart.ts';
+import type { System, Unit } from '../units/unit.ts';
+import type { Book } from './book.ts';
+import type { Chart, Formula, LinkedChart } from './cell.ts';
+import type { Axis, ChartData, Series } from './chart-data.ts';
+import { dependentsOf } from './dependents.ts';
+import { copyFrame, type Frame } from './frame.ts';
+import { sampleCurve } from './sample-curve.ts';
+import type { ChartStatement } from './sheet.ts';
+import { evaluate, explainCell } from './solve.ts';
+
+/**
+ * Draws results over a range of one given: the sheet is worked again at each point. The frame
+ * itself stays as it is.
+ *
+ * @param system the units of the page; undefined for the sheet's own
+ * @returns numbers in the units of the axes; a problem where the chart or its range has no value
+ */
+export function sweepChart(
+  book: Book,
+  frame: Frame,
+  statement: ChartStatement,
+  sheet: string,
+  system?: System,
+): ChartData | Problem {
+  const chart = book.charts.find((each) => each.statement === statement && each.sheet === sheet)!;
+  const { linked } = chart;
+  if (linked === undefined) return chart.problem!;
+  const ends = [linked.from, linked.to].map((formula) => numberOf(book, frame, chart, formula));
+  const fault = ends.find((end) => typeof end !== 'number');
+  if (fault !== undefined) return fault as Problem;
+  return drawChart(book, frame, chart, ends as [number, number], system);
+}
+
+function numberOf(book: Book, frame: Frame, chart: Chart, formula: Formula): number | Problem {
+  const value = formula.code.run(frame.memory) as number;
+  if (Number.isFinite(value)) return value;
+  return explainCell(book, frame, { sheet: chart.sheet, name: chart.statement.title }, formula);
+}
+
+function drawChart(
+  book: Book,
+  frame: Frame,
+  { linked, statement, sheet }: Chart,
+  [from, to]: readonly [number, number],
+  system: System | undefined,
+): ChartData {
+  const { over, results, xUnit, yUnit } = linked!;
+  const [x, y] = [axisUnit(xUnit, system), axisUnit(yUnit, system)];
+  const at = createSweep(book, frame, linked!);
+  const points = sampleCurve(at, from, to);
+  const present = frame.memory.numbers[over]!;
+  const now = Number.isFinite(present) ? at(present) : [];
+  const series = labelSeries(
+    book,
+    frame,
+    linked!,
+    Math.max(...points.map(({ ys }) => ys.length)),
+    sheet,
+  ).map(
+    (label, i): Series => ({
+      label,
+      points: points.map((point) => [point.x / x.factor, (point.ys[i] ?? Number.NaN) / y.factor]),
+      now: finiteOr(now[i], y.factor),
+    }),
+  );
+  return {
+    title: statement.title,
+    x: {
+      label: statement.xLabel ?? labelOf(book, sheet, statement.over.name),
+      unit: x.symbol,
+      from: from / x.factor,
+      to: to / x.factor,
+    },
+    y: {
+      label: statement.yLabel ?? book.cells[results[0]!]!.label,
+      unit: y.symbol,
+      ...extent(series),
+    },
+    series,
+    marks: markValues(frame, linked!, { x: x.factor, y: y.factor }),
+    limits: limitValues(frame, linked!, y.factor),
+    now: finiteOr(present, x.factor),
+  };
+}
+
+interface AxisUnit {
+  readonly symbol: string;
+  readonly factor: number;
+}
+
+function axisUnit(unit: Unit | undefined, system: System | undefined): AxisUnit {
+  if (unit === undefined) return { symbol: '', factor: 1 };
+  return system === undefined ? unit : unitIn(unit, system);
+}
+
+/** What all results come to when the given is `x`, one number a line; works only what hangs on it. */
+function createSweep(
+  book: Book,
+  frame: Frame,
+  { over, results }: LinkedChart,
+): (x: number) => number[] {
+  const scratch = copyFrame(frame);
+  const { numbers, others, blanks } = scratch.memory;
+  const moved = dependentsOf(book)(over);
+  const needed = upstreamOf(book, results);
+  const path = book.order.filter(
+    (index) => index !== over && moved.has(index) && needed.has(index),
+  );
+  blanks[over] = 0;
+  return (x) => {
+    numbers[over] = x;
+    for (const index of path) evaluate(book, scratch, index);
+    return results.flatMap((index) => {
+      const isList = book.cells[index]!.kind!.type === 'list';
+      return isList
+        ? Array.from((others[index] as Float64Array | undefined) ?? [])
+        : [numbers[index]!];
+    });
+  };
+}
+
+function upstreamOf(book: Book, cells: readonly number[]): ReadonlySet<number> {
+  const found = new Set(cells);
+  for (const index of found) for (const input of book.cells[index]!.inputs) found.add(input);
+  return found;
+}
+
+function labelSeries(
+  book: Book,
+  frame: Frame,
+  linked: LinkedChart,
+  count: number,
+  sheet: string,
+): readonly string[] {
+  const { results, lines } = linked;
+  const names =
+    lines === undefined
+      ? []
+      : ((frame.memory.others[lines] as readonly string[] | undefined) ?? []);
+  return Array.from({ length: count }, (_, i) => {
+    if (names[i] !== undefined) return names[i];
+    const result = book.cells[results[i] ?? -1];
+    if (result !== undefined && results.length === count) return labelOf(book, sheet, result.name);
+    return `${i + 1}`;
+  });
+}
+
+function labelOf(book: Book, sheet: string, name: string): string {
+  return book.find(sheet, name)?.label ?? name;
+}
+
+function finiteOr(value: number | undefined, factor: number): number | undefined {
+  return value !== undefined && Number.isFinite(value) ? value / factor : undefined;
+}
+
+function extent(series: readonly Series[]): Pick<Axis, 'from' | 'to'> {
+  let [from, to] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (const { points } of series) {
+    for (const [, y] of points) {
+      if (y < from) from = y;
+      if (y > to) to = y;
+    }
+  }
+  if (from > to) return { from: 0, to: 1 };
+  // Lines that come near to nothing are judged by their height above it.
+  return from > 0 && from < 0.6 * to ? { from: 0, to } : { from, to };
+}
+
+function markValues({ memory }: Frame, { marks }: LinkedChart, factors: { x: number; y: number }) {
+  return marks.flatMap(({ axis, formula, label }) => {
+    const value = (formula.code.run(memory) as number) / factors[axis];
+    return Number.isFinite(value) ? [{ axis, value, label }] : [];
+  });
+}
+
+function limitValues({ memory }: Frame, { limits }: LinkedChart, factor: number) {
+  return limits.flatMap(({ least, most, label }) => {
+    const [low, high] = [least, most].map(
+      (formula) => (formula.code.run(memory) as number) / factor,
+    );
+    return Number.isFinite(low) && Number.isFinite(high)
+      ? [{ least: low!, most: high!, label }]
+      : [];
+  });
+}
