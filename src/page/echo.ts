@@ -1,9 +1,11 @@
+import { formatEcho } from '../language/entry-echo.ts';
 import type { Reading } from '../sheet/reading.ts';
 import { unitIn } from '../units/counterpart.ts';
-import { formatQuantity } from '../units/format-quantity.ts';
+import { stripZeros } from '../units/format-number.ts';
+import { formatAmount, joinUnit } from '../units/format-quantity.ts';
 import type { System, Unit } from '../units/unit.ts';
 
-/** What an entry is compared with to tell what is worth saying. */
+/** The field that the entry stands in. */
 export interface EchoContext {
   /** As it stands in the field. */
   readonly text: string;
@@ -12,31 +14,24 @@ export interface EchoContext {
 
 /**
  * What was understood of an entry, a line each: a fraction as a decimal, another unit in the
- * field's own, the mean of several readings, and the same in the other system.
+ * field's own, the mean of several readings, and the same in the other system. What would only
+ * repeat the field is left out.
  */
 export function describeReading(reading: Reading, { text, unit }: EchoContext): readonly string[] {
   if (reading.state === 'blank') return ['left blank'];
   if (reading.state === 'failed') return [];
   const { value } = reading;
-  if (value instanceof Float64Array) return [describeLength(value.length)];
-  if (typeof value !== 'number') return [];
-  return describeNumber(reading, value, { text, unit });
+  const plain = PLAIN.test(text);
+  if (value instanceof Float64Array && plain) return [describeLength(value.length)];
+  if (typeof value !== 'number' && !(value instanceof Float64Array)) return [];
+  const understood = plain ? [] : [formatEcho({ ...reading, value }, unit)];
+  const foreign = reading.unit !== undefined && reading.unit.symbol !== unit?.symbol;
+  if (typeof value !== 'number' || foreign) return understood;
+  return [...understood, ...otherSystems(unit).map((other) => formatRough(value, other))];
 }
 
-function describeNumber(
-  reading: Extract<Reading, { state: 'value' }>,
-  value: number,
-  { text, unit }: EchoContext,
-): readonly string[] {
-  const several = reading.readings !== undefined && reading.readings.length > 1;
-  const plain = /^\s*[\d.]+(\s*±.*)?\s*$/.test(text);
-  const lines = [
-    several ? `mean of ${reading.readings.length}` : undefined,
-    plain && !several ? undefined : `= ${formatExact(value, unit)}`,
-    ...otherSystems(unit).map((other) => formatExact(value, other)),
-  ];
-  return lines.filter((line) => line !== undefined);
-}
+/** A decimal, with or without a tolerance, or a list of decimals. */
+const PLAIN = /^\s*(?:[\d.]+(?:\s*±\s*[\d.]+)?|\[[\d.,\s]*\])\s*$/;
 
 /** The unit's counterpart, unless both systems share the unit. */
 function otherSystems(unit: Unit | undefined): readonly Unit[] {
@@ -45,13 +40,9 @@ function otherSystems(unit: Unit | undefined): readonly Unit[] {
   return systems.map((system) => unitIn(unit, system)).filter((other) => other !== unit);
 }
 
-/** Five figures and no zeros that say nothing: finer than any reading in a workshop. */
-function formatExact(value: number, unit: Unit | undefined): string {
-  const amount = unit === undefined ? value : value / unit.factor;
-  const places = Math.max(0, 4 - Math.floor(Math.log10(Math.abs(amount) || 1)));
-  const shown = Number(amount.toFixed(Math.min(places, 20)));
-  const decimals = String(shown).split('.')[1]?.length ?? 0;
-  return formatQuantity(value, unit, { resolution: 10 ** -decimals });
+/** Five figures: finer than any reading in a workshop. */
+function formatRough(value: number, unit: Unit): string {
+  return joinUnit(stripZeros(formatAmount(value, unit, { figures: 5 })), unit);
 }
 
 function describeLength(count: number): string {

@@ -40,7 +40,11 @@ export function createSlider(options: SliderOptions): Slider {
   }
 
   function stepBy(steps: number): void {
-    options.move(stepFrom(value ?? scale.from, steps, scale));
+    goTo(stepFrom(value ?? scale.from, steps, scale));
+  }
+
+  function goTo(next: number): void {
+    options.move(next);
     options.settle();
   }
 
@@ -50,9 +54,8 @@ export function createSlider(options: SliderOptions): Slider {
     const steps = STEPS[key];
     if (steps === undefined && key !== 'Home' && key !== 'End') return;
     event.preventDefault();
-    if (steps !== undefined) return stepBy(steps);
-    options.move(key === 'Home' ? scale.from : scale.to);
-    options.settle();
+    if (steps !== undefined) stepBy(steps);
+    else goTo(key === 'Home' ? scale.from : scale.to);
   }
 
   return {

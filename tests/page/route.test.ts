@@ -1,9 +1,19 @@
 import { expect, test } from 'vitest';
 import { createRoute, formatNumber } from '../../src/page/route.ts';
+import { createPlaces } from '../../src/sheet/places.ts';
 import type { Sheet } from '../../src/sheet/sheet.ts';
 
 function sheet(name: string, number: number | undefined, title: string): Sheet {
-  return { name, number, title, file: `${name}.md`, source: '', parts: [], problems: [] };
+  return {
+    name,
+    number,
+    title,
+    file: `${name}.md`,
+    source: '',
+    parts: [],
+    problems: [],
+    places: createPlaces('', ''),
+  };
 }
 
 const sheets = [sheet('00-guide', 0, 'Guide'), sheet('20-gearing', 20, 'Gearing')];

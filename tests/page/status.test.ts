@@ -17,7 +17,7 @@ test('of many changes only the last is told', () => {
   const status = createStatus();
   const asked: string[] = [];
   for (const words of ['a', 'b', 'c']) {
-    status.tell(() => (asked.push(words), words));
+    status.tell(() => `${asked.push(words)} ${words}`);
     vi.advanceTimersByTime(100);
   }
   vi.advanceTimersByTime(STILLNESS);

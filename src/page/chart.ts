@@ -1,0 +1,77 @@
+import { chartSentence } from '../chart/chart-sentence.ts';
+import { namesIn } from '../language/walk.ts';
+import type { ChartBlock, ChartStatement, Sheet } from '../sheet/sheet.ts';
+import { createChartTable } from './chart-numbers.ts';
+import { type Desk, findCell } from './desk.ts';
+import { createDrawn } from './drawn.ts';
+import { fill, h } from './element.ts';
+import type { View } from './view.ts';
+
+/** The drawing of charts comes when the first chart is shown: results need not wait for it. */
+const loadCharts = () => import('../chart/chart-svg.ts');
+
+/** What a chart needs at the least to keep its words apart. */
+const LEAST_WIDTH = 300;
+
+/** A chart with the sentence that tells what it shows, and its numbers one click away. */
+export function createChart(desk: Desk, sheet: Sheet, block: ChartBlock): View {
+  const { chart } = block;
+  if (chart === undefined) return { element: h('div'), cells: [], refresh: () => {} };
+  return createFigure(desk, sheet, chart);
+}
+
+function createFigure(desk: Desk, sheet: Sheet, chart: ChartStatement): View {
+  let parts: Awaited<ReturnType<typeof loadCharts>> | undefined;
+  const id = `chart-${sheet.parts.findIndex((part) => part.kind === 'chart' && part.chart === chart)}`;
+  const sentence = h('span');
+  const table = h('div', {
+    class: 'wide',
+    tabindex: 0,
+    role: 'group',
+    'aria-label': `Numbers of: ${chart.title}`,
+  });
+  const numbers = h(
+    'details',
+    { on: { toggle: () => drawn.redraw() } },
+    h('summary', {}, 'The numbers'),
+    table,
+  );
+  const drawn = createDrawn('plot', draw);
+
+  function draw(width: number): Element | undefined {
+    const data = desk.sweep(chart, sheet);
+    if ('code' in data) {
+      fill(sentence, data.message);
+      return undefined;
+    }
+    fill(sentence, chartSentence(data));
+    if (numbers.open) fill(table, createChartTable(data));
+    if (parts === undefined) return undefined;
+    return parts.chartSVG(data, { document, width: Math.max(width, LEAST_WIDTH), idPrefix: id });
+  }
+
+  void loadCharts().then((loaded) => {
+    parts = loaded;
+    drawn.redraw();
+  });
+  const caption = h('figcaption', {}, h('b', {}, `${chart.title}.`), ' ', sentence);
+  return {
+    element: h('figure', { class: 'chart' }, drawn.element, caption, numbers),
+    cells: cellsOf(desk, sheet, chart),
+    refresh: drawn.redraw,
+    dispose: drawn.dispose,
+  };
+}
+
+/** The cells that a chart shows; all that they hang on makes them worked again. */
+function cellsOf(desk: Desk, sheet: Sheet, chart: ChartStatement): readonly number[] {
+  const values = [
+    ...chart.results,
+    chart.over,
+    ...(chart.lines === undefined ? [] : [chart.lines]),
+    ...chart.marks.map((mark) => mark.value),
+    ...chart.limits.flatMap((limits) => [limits.least, limits.most]),
+  ];
+  const names = new Set(values.flatMap(namesIn));
+  return [...names].flatMap((name) => findCell(desk, sheet.name, name)?.index ?? []);
+}

@@ -1,0 +1,129 @@
+import { drawGauge } from '../drawing/gauge.ts';
+import type { GaugeData, GaugeValue, Limit } from '../drawing/gauge-data.ts';
+import type { Kind } from '../language/kind.ts';
+import type { Cell, Check, Formula } from '../sheet/cell.ts';
+import type { CheckBlock, Sheet } from '../sheet/sheet.ts';
+import { showValue } from '../sheet/show.ts';
+import { describeVerdict } from '../sheet/verdict-words.ts';
+import type { Desk } from './desk.ts';
+import { createDrawn } from './drawn.ts';
+import { fill, h } from './element.ts';
+import { namesFor } from './element-names.ts';
+import { createRow, sourceNote } from './margin.ts';
+import type { View } from './view.ts';
+import { createTrouble } from './waits.ts';
+
+/** Limit gauges: each check's window to scale, the value on it, and the verdict in words. */
+export function createChecks(desk: Desk, sheet: Sheet, block: CheckBlock): View {
+  const views = block.statements.flatMap((statement) => {
+    const check = desk.book.checks.find((one) => one.statement === statement);
+    const subject = check?.subject === undefined ? undefined : desk.book.cells[check.subject];
+    return check && subject ? [createCheck(desk, sheet, check, subject)] : [];
+  });
+  return {
+    element: h(
+      'section',
+      { class: 'block', 'aria-label': 'Check' },
+      ...views.map((view) => view.element),
+    ),
+    cells: views.flatMap((view) => view.cells),
+    refresh: () => views.forEach((view) => void view.refresh()),
+    dispose: () => views.forEach((view) => void view.dispose?.()),
+  };
+}
+
+function createCheck(desk: Desk, sheet: Sheet, check: Check, subject: Cell): View {
+  const drawn = createDrawn('drawn', (width) =>
+    drawGauge(readGauge(desk, sheet, check, subject), {
+      document,
+      width,
+      idPrefix: `check-${check.index}`,
+    }),
+  );
+  const words = h('div');
+  const figure = h(
+    'figure',
+    { class: 'check' },
+    h('figcaption', { class: 'check-name' }, check.statement.label),
+    drawn.element,
+    words,
+  );
+
+  function refresh(): void {
+    fill(words, ...createVerdict(desk, sheet, check, subject));
+    drawn.redraw();
+  }
+
+  refresh();
+  return {
+    element: createRow(figure, sourceNote(check.statement.source)),
+    cells: [subject.index, ...check.inputs],
+    refresh,
+    dispose: drawn.dispose,
+  };
+}
+
+const MARKS = { pass: '✓', fail: '✗', unknown: '–' } as const;
+const CLASSES = { pass: 'passes', fail: 'fails', unknown: 'unknown' } as const;
+
+function createVerdict(
+  desk: Desk,
+  sheet: Sheet,
+  check: Check,
+  subject: Cell,
+): (HTMLElement | undefined)[] {
+  const verdict = desk.verdictOf(check);
+  const names = namesFor(desk, sheet, subject);
+  const text = describeVerdict(verdict, {
+    show: createShow(desk, subject),
+    name: (place) => names?.[place] ?? `no. ${place + 1}`,
+  });
+  const mark = h('span', { 'aria-hidden': 'true' }, `${MARKS[verdict.verdict]} `);
+  const line = h('p', { class: `verdict ${CLASSES[verdict.verdict]}` }, mark, text);
+  const side = verdict.verdict === 'fail' ? check.statement[verdict.side] : undefined;
+  const meaning = side === undefined ? undefined : h('p', { class: 'meaning' }, side);
+  const trouble = verdict.verdict === 'unknown' ? createTrouble(desk, subject) : undefined;
+  return [line, meaning, trouble];
+}
+
+function readGauge(desk: Desk, sheet: Sheet, check: Check, subject: Cell): GaugeData {
+  const show = createShow(desk, subject);
+  return {
+    title: check.statement.label,
+    least: readLimit(desk, check.least, show),
+    most: readLimit(desk, check.most, show),
+    values: readValues(desk, sheet, subject, show),
+    below: check.statement.below,
+    above: check.statement.above,
+  };
+}
+
+type Show = (value: number) => string;
+
+function createShow(desk: Desk, subject: Cell): Show {
+  const { kind } = subject;
+  const dimension = kind?.type === 'quantity' || kind?.type === 'list' ? kind.dimension : undefined;
+  if (dimension === undefined) return String;
+  const single: Kind = { type: 'quantity', dimension };
+  return (value) => showValue(value, single, subject.display, desk.system()).text;
+}
+
+function readLimit(desk: Desk, formula: Formula | undefined, show: Show): Limit | undefined {
+  if (formula === undefined) return undefined;
+  const value = desk.workOut(formula) as number;
+  return Number.isFinite(value) ? { value, text: show(value) } : undefined;
+}
+
+function readValues(desk: Desk, sheet: Sheet, subject: Cell, show: Show): readonly GaugeValue[] {
+  const outcome = desk.outcomeOf(subject.index);
+  if (outcome.state !== 'value') return [{ value: Number.NaN, text: '?' }];
+  const { value } = outcome;
+  if (typeof value === 'number') return [{ value, text: show(value) }];
+  if (!(value instanceof Float64Array)) return [];
+  const names = namesFor(desk, sheet, subject);
+  return [...value].map((one, i) => ({
+    label: names?.[i] ?? String(i + 1),
+    value: one,
+    text: show(one),
+  }));
+}

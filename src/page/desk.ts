@@ -1,0 +1,36 @@
+import type { Job } from '../job/record.ts';
+import type { Value } from '../language/kind.ts';
+import type { Problem } from '../language/problem.ts';
+import type { Book } from '../sheet/book.ts';
+import type { Cell, Check, Formula, GivenCell } from '../sheet/cell.ts';
+import type { ChartData } from '../sheet/chart-data.ts';
+import type { Outcome } from '../sheet/outcome.ts';
+import type { Entry, Reading } from '../sheet/reading.ts';
+import type { ChartStatement, Sheet, Step } from '../sheet/sheet.ts';
+import type { Verdict } from '../sheet/verdict.ts';
+import type { System } from '../units/unit.ts';
+
+/** What the blocks of a sheet ask of the page, and tell it. */
+export interface Desk {
+  readonly book: Book;
+  job(): Job;
+  system(): System;
+  outcomeOf(cell: number): Outcome;
+  readingOf(cell: GivenCell): Reading;
+  verdictOf(check: Check): Verdict;
+  /** The value of a formula as the cells stand; NaN or undefined where it has none. */
+  workOut(formula: Formula): Value | undefined;
+  sweep(chart: ChartStatement, sheet: Sheet): ChartData | Problem;
+  /** What the person typed; undefined while the sheet's own example stands. */
+  entryOf(cell: GivenCell): Entry | undefined;
+  /** Takes an entry in. Entries with the same mark, one after another, are undone together. */
+  enter(cell: GivenCell, entry: Entry, mark?: string): void;
+  /** The day on which a step was ticked off. */
+  dayOf(sheet: string, step: Step): string | undefined;
+  tick(sheet: string, step: Step, done: boolean): void;
+}
+
+/** The cell of this name on this sheet, if it has one. */
+export function findCell(desk: Desk, sheet: string, name: string): Cell | undefined {
+  return desk.book.find(sheet, name);
+}

@@ -1,0 +1,134 @@
+import { createDrive } from '../graph/drive.ts';
+import { createHistory, type History, record, redo, undo } from '../job/history.ts';
+import {
+  changedEntries,
+  entryIn,
+  type Job,
+  tickIn,
+  withEntry,
+  withSystem,
+  withTick,
+} from '../job/record.ts';
+import type { Value } from '../language/kind.ts';
+import type { Book } from '../sheet/book.ts';
+import type { GivenCell } from '../sheet/cell.ts';
+import { outcomeOf, solve } from '../sheet/solve.ts';
+import { sweepChart } from '../sheet/sweep.ts';
+import { verdictOf } from '../sheet/verdict.ts';
+import type { System } from '../units/unit.ts';
+import { nameEntryChange, nameTickChange } from './change-words.ts';
+import type { Desk } from './desk.ts';
+
+/** A desk with a job on it. */
+export interface LiveDesk extends Desk {
+  history(): History;
+  undo(): void;
+  redo(): void;
+  chooseSystem(system: System): void;
+  /** Puts another job in place of this one, as one step that can be undone. */
+  replace(label: string, job: Job): void;
+  /** Resolves when every result follows from what was entered. */
+  settled(): Promise<void>;
+  dispose(): void;
+}
+
+export interface DeskOptions {
+  readonly book: Book;
+  readonly job: Job;
+  /** The day that a tick is dated with, `2026-03-14`. */
+  today(): string;
+  /** Called once for all cells that were worked together. */
+  onWorked(cells: ReadonlySet<number>): void;
+  /** Called when the job is another one, with the history that led to it. */
+  onJob(history: History, before: Job): void;
+}
+
+/** Puts a job on a book of sheets and keeps both in step: entries go in, results come out. */
+export function createLiveDesk(options: DeskOptions): LiveDesk {
+  const { book } = options;
+  const drive = createDrive(book, gather);
+  let history = createHistory(options.job);
+  let worked = new Set<number>();
+  enterAll(book, options.job, drive.enter);
+  // Once at hand, so that the first page shows results and not their absence.
+  solve(book, drive.frame);
+
+  function gather(cell: number): void {
+    if (worked.size === 0) queueMicrotask(flush);
+    worked.add(cell);
+  }
+
+  function flush(): void {
+    const cells = worked;
+    worked = new Set();
+    options.onWorked(cells);
+  }
+
+  function follow(next: History): void {
+    const before = history.job;
+    if (next === history) return;
+    history = next;
+    for (const [sheet, name] of changedEntries(before, next.job)) {
+      const cell = book.find(sheet, name);
+      if (cell?.role === 'given') drive.enter(cell.index, entryIn(next.job, sheet, name));
+    }
+    options.onJob(history, before);
+  }
+
+  const desk: LiveDesk = {
+    book,
+    job: () => history.job,
+    system: () => history.job.system,
+    outcomeOf: (cell) => outcomeOf(book, drive.frame, cell),
+    readingOf: (cell) => drive.frame.readings[cell.index]!,
+    verdictOf: (check) => verdictOf(book, drive.frame, check),
+    workOut: (formula) => formula.code.run(drive.frame.memory) as Value | undefined,
+    sweep: (chart, sheet) => sweepChart(book, drive.frame, chart, sheet.name, history.job.system),
+    entryOf: (cell) => entryIn(history.job, cell.sheet, cell.name),
+    enter(cell, entry, mark) {
+      const job = withEntry(history.job, cell.sheet, cell.name, entry);
+      const from = startOf(history, mark);
+      follow(
+        record(
+          history,
+          nameEntryChange(cell, entryIn(from, cell.sheet, cell.name), entry),
+          job,
+          mark,
+        ),
+      );
+    },
+    dayOf: (sheet, step) => tickIn(history.job, sheet, step.id),
+    tick(sheet, step, done) {
+      const job = withTick(history.job, sheet, step.id, done ? options.today() : undefined);
+      follow(record(history, nameTickChange(step, done), job));
+    },
+    chooseSystem(system) {
+      follow(record(history, `units to ${system}`, withSystem(history.job, system)));
+    },
+    replace: (label, job) => follow(record(history, label, job)),
+    history: () => history,
+    undo: () => follow(undo(history)),
+    redo: () => follow(redo(history)),
+    settled: drive.settled,
+    dispose: drive.dispose,
+  };
+  return desk;
+}
+
+/** The job before the step that a mark belongs to: a drag is named from where it began. */
+function startOf({ job, past }: History, mark: string | undefined): Job {
+  const last = past.at(-1);
+  return mark !== undefined && last?.mark === mark ? last.before : job;
+}
+
+function enterAll(
+  book: Book,
+  job: Job,
+  enter: (index: number, entry: ReturnType<typeof entryIn>) => void,
+): void {
+  const givens = book.cells.filter((cell): cell is GivenCell => cell.role === 'given');
+  for (const { index, sheet, name } of givens) {
+    const entry = entryIn(job, sheet, name);
+    if (entry !== undefined) enter(index, entry);
+  }
+}

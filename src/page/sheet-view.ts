@@ -1,0 +1,98 @@
+import type { Block, Part, Sheet } from '../sheet/sheet.ts';
+import { createCaution } from './caution.ts';
+import { createChart } from './chart.ts';
+import { createChecks } from './check.ts';
+import type { Desk } from './desk.ts';
+import { h } from './element.ts';
+import { createFrom } from './from.ts';
+import { createGivens } from './given.ts';
+import { createNarrative, type NarrativeState } from './narrative.ts';
+import { createProblemList } from './problem-list.ts';
+import { formatNumber } from './route.ts';
+import { createStack } from './stack.ts';
+import { createSteps } from './steps.ts';
+import { createReferenceTable } from './table.ts';
+import type { View } from './view.ts';
+import { createWork } from './work.ts';
+
+/** A sheet on the page: its narrative with the live blocks in it. */
+export interface SheetView {
+  readonly sheet: Sheet;
+  readonly nodes: readonly Node[];
+  readonly title: HTMLElement;
+  /** Mutates what shows these cells. */
+  refresh(cells: ReadonlySet<number>): void;
+  /** Mutates all: units or ticks are others now. */
+  refreshAll(): void;
+  dispose(): void;
+}
+
+export function createSheetView(desk: Desk, sheet: Sheet): SheetView {
+  const state: NarrativeState = { level: 1, titled: false };
+  const views: View[] = [];
+  const title = createTitle(sheet);
+  const problems = desk.book.problems.filter((problem) => problem.place?.file === sheet.file);
+  const nodes = sheet.parts.flatMap((part) => createPart(desk, sheet, part, state, views));
+  const list = createProblemList(problems);
+  return {
+    sheet,
+    title,
+    nodes: [title, ...(list === undefined ? [] : [list]), ...nodes],
+    refresh(cells) {
+      for (const view of views) if (view.cells.some((cell) => cells.has(cell))) view.refresh();
+    },
+    refreshAll() {
+      for (const view of views) view.refresh();
+    },
+    dispose() {
+      for (const view of views) view.dispose?.();
+    },
+  };
+}
+
+function createTitle({ number, title }: Sheet): HTMLElement {
+  const place = formatNumber(number);
+  const lead = place !== '' && h('span', { class: 'place-in-job' }, place);
+  return h('h1', { tabindex: -1 }, lead, lead && ' ', h('span', {}, title));
+}
+
+/** Mutates the state and the views. */
+function createPart(
+  desk: Desk,
+  sheet: Sheet,
+  part: Part,
+  state: NarrativeState,
+  views: View[],
+): readonly Node[] {
+  if (part.kind === 'narrative') return createNarrative(part.tokens, state);
+  if (part.kind === 'caution') return [createCaution(part)];
+  const view = createBlock(desk, sheet, part);
+  views.push(view);
+  return [view.element];
+}
+
+function createBlock(desk: Desk, sheet: Sheet, block: Exclude<Block, { kind: 'caution' }>): View {
+  switch (block.kind) {
+    case 'given':
+      return createGivens(desk, sheet, block);
+    case 'from':
+      return createFrom(desk, sheet, block);
+    case 'work':
+      return createWork(desk, sheet, block);
+    case 'stack':
+      return createStack(desk, sheet, block);
+    case 'check':
+      return createChecks(desk, sheet, block);
+    case 'chart':
+      return createChart(desk, sheet, block);
+    case 'table':
+      return createReferenceTable(desk, sheet, block);
+    case 'steps':
+      return createSteps(block, {
+        dayOf: (step) => desk.dayOf(sheet.name, step),
+        tick: (step, done) => desk.tick(sheet.name, step, done),
+      });
+    default:
+      return block satisfies never;
+  }
+}
