@@ -6,7 +6,7 @@ import { type ChartFrame, LEAD, listColumn, measureCallout, PAD, RISE } from './
 import { formatNumber, resolutionOf } from './chart-number.ts';
 import { type ChartPlan, type PlannedLabel, SIZE } from './chart-plan.ts';
 import type { Point } from './clip-line.ts';
-import { type Box, boxesAround, distanceTo, meet, nearestIn, pickBox } from './place-near.ts';
+import { type Box, boxesAround, boxesOver, distanceTo, nearestIn, pickBox } from './place-near.ts';
 import { spreadLabels } from './spread-labels.ts';
 
 /** Lettering with what leads to it. */
@@ -111,34 +111,21 @@ function nameOf(label: PlannedLabel): PlacedLabel['names'] {
 function placeEnds(plan: ChartPlan, scene: Scene, place: Place): readonly PlacedLabel[] {
   const labels = plan.labels.filter(({ edge }) => edge === 'inside');
   return labels.map((label) => {
-    const around = boxesAround(
-      place(label.point),
-      label.width,
-      lettersHeight(label.lines, SIZE),
-      7,
-    );
-    const box = pickBox(around, obstaclesOf(scene)) ?? findFree(around[0]!, scene);
+    const at = place(label.point);
+    const [width, height] = [label.width, lettersHeight(label.lines, SIZE)];
+    const around = boxesAround(at, width, height, 8);
+    const anywhere = [...around, ...boxesOver(scene.frame, width, height, 8)];
+    // In a frame too full for it a label lies over its point rather than being left out.
+    const box = pickBox(anywhere, scene, at) ?? around[0]!;
     scene.boxes.push(box);
     const letters = letter(label, box.left, box.top, 'start');
-    return { letters, leader: lead(place(label.point), box), names: nameOf(label) };
+    return { letters, leader: lead(at, box), names: nameOf(label) };
   });
 }
 
 function lead(point: Point, box: Box): string {
   const [x, y] = nearestIn(box, point);
   return line(...point, x, y);
-}
-
-/** The frame's free place of that size nearest to a box, searched in rows; the box itself at worst. */
-function findFree(wanted: Box, scene: Scene): Box {
-  const { frame } = scene;
-  const [width, height] = [wanted.right - wanted.left, wanted.bottom - wanted.top];
-  const left = Math.max(frame.left, Math.min(wanted.left, frame.right - width));
-  const boxes: Box[] = [];
-  for (let top = frame.top; top + height <= frame.bottom; top += 4)
-    boxes.push({ left, top, right: left + width, bottom: top + height });
-  boxes.sort((a, b) => Math.abs(a.top - wanted.top) - Math.abs(b.top - wanted.top));
-  return boxes.find((box) => scene.boxes.every((other) => !meet(box, other))) ?? wanted;
 }
 
 /** Names of windows stand in them. Mutates the scene. */
@@ -156,7 +143,7 @@ function placeLimits(
       place([plan.range.x[0], least])[1],
       scene.frame,
     );
-    const box = window && pickBox(boxesIn(window, textWidth(text, SIZE) + 4), obstaclesOf(scene));
+    const box = window && pickBox(boxesIn(window, textWidth(text, SIZE) + 4), scene);
     if (box === undefined) return [];
     scene.boxes.push(box);
     const letters = letter({ lines: [text], line: undefined }, box.left + 2, box.top, 'start');
@@ -194,9 +181,9 @@ function placeNow(
   return dots.flatMap(({ at, value }) => {
     const text = formatNumber(value, resolutionOf(data.y));
     const others = dots.map((dot) => dot.at).filter((other) => other !== at);
-    const around = boxesAround(at, textWidth(text, SIZE, 700), SIZE * LINE, 5).slice(0, 8);
+    const around = boxesAround(at, textWidth(text, SIZE, 700), SIZE * LINE, 7).slice(0, 8);
     const own = around.filter((box) => others.every((other) => belongs(box, at, other)));
-    const box = pickBox([...own.slice(4), ...own.slice(0, 4)], obstaclesOf(scene));
+    const box = pickBox([...own.slice(4), ...own.slice(0, 4)], scene);
     if (box === undefined) return [];
     scene.boxes.push(box);
     const letters = letter({ lines: [text], line: 0 }, box.left, box.top, 'start');
@@ -211,8 +198,4 @@ function belongs(box: Box, own: Point, other: Point): boolean {
 
 function boxAround([x, y]: Point, reach: number): Box {
   return { left: x - reach, top: y - reach, right: x + reach, bottom: y + reach };
-}
-
-function obstaclesOf(scene: Scene) {
-  return { frame: scene.frame, boxes: scene.boxes, lines: scene.lines };
 }

@@ -46,7 +46,9 @@ export function planChart(data: ChartData, width: number, height: number): Chart
   const wanted = drawnRange(data);
   const xTicks = createTicks(...wanted.x, tickStep(...wanted.x, countTicks(wanted.x, width)));
   const step = tickStep(...wanted.y, height / 48);
-  const y = wanted.cropped ? wanted.y : niceRange(...wanted.y, step);
+  // Past a window only a little is shown; whole steps would make it much.
+  const exact = wanted.cropped || data.limits.length > 0;
+  const y = exact ? wanted.y : niceRange(...wanted.y, step);
   const range = { ...wanted, y };
   const lines = data.series.map(({ points }, index) => ({
     index,

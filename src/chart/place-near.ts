@@ -18,16 +18,37 @@ export interface Obstacles {
   readonly lines: readonly (readonly Point[])[];
 }
 
-/** The first box that is free and has the fewest lines through it; undefined where none is free. */
-export function pickBox(candidates: readonly Box[], obstacles: Obstacles): Box | undefined {
+/** So many px further off are as bad as a line through the label. */
+const CROSSED = 60;
+
+/**
+ * The free box with the fewest lines through it and, of those, the nearest to `point`; the first
+ * where several are as good. Undefined where none is free.
+ */
+export function pickBox(
+  candidates: readonly Box[],
+  obstacles: Obstacles,
+  point?: Point,
+): Box | undefined {
   let best: Box | undefined;
-  let fewest = Number.POSITIVE_INFINITY;
+  let least = Number.POSITIVE_INFINITY;
   for (const box of candidates) {
     if (!isFree(box, obstacles)) continue;
-    const crossed = countLines(box, obstacles.lines);
-    if (crossed < fewest) [best, fewest] = [box, crossed];
+    const far = point === undefined ? 0 : distanceTo(box, point);
+    if (far >= least) continue;
+    const cost = countLines(box, obstacles.lines) * CROSSED + far;
+    if (cost < least) [best, least] = [box, cost];
   }
   return best;
+}
+
+/** Boxes of a size all over a frame, a grid of `step` px. */
+export function boxesOver(frame: Box, width: number, height: number, step: number): readonly Box[] {
+  const boxes: Box[] = [];
+  for (let top = frame.top; top + height <= frame.bottom; top += step)
+    for (let left = frame.left; left + width <= frame.right; left += step)
+      boxes.push({ left, top, right: left + width, bottom: top + height });
+  return boxes;
 }
 
 /** Boxes of a size around a point: right, left, above, below, and the corners. */
@@ -47,7 +68,7 @@ export function boxesAround(
     [1, 1],
     [-1, 1],
   ] as const;
-  return [gap, 3 * gap, 6 * gap].flatMap((distance) =>
+  return [gap, 3 * gap].flatMap((distance) =>
     sides.map(([dx, dy]) => {
       const left = x - width / 2 + dx * (width / 2 + distance);
       const top = y - height / 2 + dy * (height / 2 + distance);
