@@ -125,9 +125,9 @@ function toSpread(
   if (size < 0) {
     return fail('bad-tolerance', side, { message: `a tolerance is not negative: ${typed}` });
   }
-  if (!Number.isFinite(size)) return fail('overflow', side, undefined);
-  if (isShare) return size * Math.abs(nominal.value);
-  if (equalDimensions(dimension, nominal.dimension)) return size;
+  const spread = isShare ? size * Math.abs(nominal.value) : size;
+  if (!Number.isFinite(spread)) return fail('overflow', side, undefined);
+  if (isShare || equalDimensions(dimension, nominal.dimension)) return spread;
   const message = `a tolerance of ${typed} (${nameDimension(dimension)}) does not fit a reading that is ${nameDimension(nominal.dimension)}; give it a unit of the same kind, or %`;
   return fail('bad-tolerance', side, { message });
 }
