@@ -38,6 +38,14 @@ export const PROBLEMS = {
     `a mark of ${d.found} fits neither axis (${d.x} across, ${d.y} up); say "on x" or "on y" only where both are alike`,
   'range-order': (d: { from: string; to: string }) =>
     `the range runs from ${d.from} down to ${d.to}; write the smaller end first`,
+  'unknown-drawing': (d: { name: string; near: readonly string[] }) =>
+    `no drawing is called ${d.name}${didYouMean(d.near)}`,
+  'unknown-slot': (d: { drawing: string; slot: string; near: readonly string[] }) =>
+    `drawing ${d.drawing} has no ${d.slot}${didYouMean(d.near)}`,
+  'repeated-slot': (d: { drawing: string; slot: string }) =>
+    `drawing ${d.drawing} is given its ${d.slot} twice; keep one of them`,
+  'missing-slot': (d: { drawing: string; slots: string }) =>
+    `drawing ${d.drawing} still needs ${d.slots}`,
   'ragged-row': (d: { cells: number; columns: number }) =>
     `this row has ${count(d.cells, 'cell')}, the header has ${count(d.columns, 'column')}; a text with a comma stands in quotation marks`,
   'bad-header': (d: { found: string }) =>
@@ -99,6 +107,9 @@ export const PROBLEMS = {
   waiting: (d: { name: string; why: string }) => `waits for ${d.name}, which ${d.why}`,
 
   // What a person types.
+  'entered-twice': (d: { name: string }) => `${d.name} is entered twice; keep one of the entries`,
+  'entered-result': (d: { name: string; sheet: string }) =>
+    `${d.name} is worked out on sheet ${d.sheet} and cannot be entered; enter what it is worked from`,
   'unreadable-entry': (d: { message: string }) => d.message,
   'name-in-entry': (d: { name: string; example: string }) =>
     `"${d.name}" is not a number or a unit; an entry holds numbers only, such as ${d.example}`,
