@@ -11,7 +11,9 @@ import {
 } from './notebooks.ts';
 import { ROOT } from './source-tree.ts';
 
-/** What kind of source a figure has; the README of the figures is the table in DEVELOPERS.md. */
+const BOOK = openNotebooks();
+
+/** What kind of source a figure has; DEVELOPERS.md says what each means. */
 export const KINDS = ['published', 'common practice', 'memory', 'derived'] as const;
 
 export interface Sourced {
@@ -59,7 +61,7 @@ export function testPublished(file: string): void {
 
 /** The check's sheet with its entries, worked. */
 export function workCheck(check: OutsideCheck, given: Entries = check.given ?? {}): Worked {
-  if (check.sheet !== undefined) return work(openNotebooks(), check.sheet, given);
+  if (check.sheet !== undefined) return work(BOOK, check.sheet, given);
   return work(openText(makeSheet(given, check.work ?? {})), 'made');
 }
 
