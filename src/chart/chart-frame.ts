@@ -8,7 +8,8 @@ import { type Lettering, LINE, lettersHeight } from '../drawing/lettering.ts';
 import { textWidth } from '../drawing/text-width.ts';
 import { wrapText } from '../drawing/wrap-text.ts';
 import type { ChartData } from '../sheet/chart-data.ts';
-import { formatAxisLabel, formatNumber } from './chart-number.ts';
+import { formatNumber } from '../units/format-number.ts';
+import { formatAxisLabel } from './chart-number.ts';
 import { type ChartPlan, type PlannedLabel, SIZE, TICK_SIZE } from './chart-plan.ts';
 import type { Box } from './place-near.ts';
 
@@ -85,17 +86,12 @@ export function measureCallout({ width, lines }: PlannedLabel, x: number): Callo
   return { x, width: width + 2 * PAD, height: lettersHeight(lines, SIZE) };
 }
 
+/** Numbers of one axis carry the same number of decimals. */
 function writeTicks(ticks: readonly number[]): readonly string[] {
   const step = ticks.length > 1 ? ticks[1]! - ticks[0]! : 1;
-  const decimals = Math.max(0, Math.min(12, Math.ceil(-Math.log10(step) - 1e-9)));
-  return ticks.map((tick) => padDecimals(formatNumber(tick, step / 10), decimals));
-}
-
-/** Numbers of one axis carry the same number of decimals. */
-function padDecimals(text: string, decimals: number): string {
-  if (decimals === 0 || text.includes('×')) return text;
-  const [whole, part = ''] = text.split('.');
-  return `${whole}.${part.padEnd(decimals, '0')}`;
+  // A step as it comes out of a difference: 0.30000000000000004 − 0.2.
+  const resolution = Number(step.toPrecision(6));
+  return ticks.map((tick) => formatNumber(tick, { resolution }));
 }
 
 function measureLeft(texts: Pick<ChartFrame, 'xTicks' | 'yTicks'>): number {

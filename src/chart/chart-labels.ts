@@ -3,7 +3,7 @@ import { line } from '../drawing/shapes.ts';
 import { textWidth } from '../drawing/text-width.ts';
 import type { ChartData } from '../sheet/chart-data.ts';
 import { type ChartFrame, LEAD, listColumn, measureCallout, PAD, RISE } from './chart-frame.ts';
-import { formatNumber, resolutionOf } from './chart-number.ts';
+import { formatTo, resolutionOf } from './chart-number.ts';
 import { type ChartPlan, type PlannedLabel, SIZE } from './chart-plan.ts';
 import type { Point } from './clip-line.ts';
 import { type Box, boxesAround, boxesOver, distanceTo, nearestIn, pickBox } from './place-near.ts';
@@ -136,7 +136,7 @@ function placeLimits(
   place: Place,
 ): readonly PlacedLabel[] {
   return data.limits.flatMap(({ least, most, label }) => {
-    const ends = [least, most].map((y) => formatNumber(y, resolutionOf(data.y)));
+    const ends = [least, most].map((y) => formatTo(y, resolutionOf(data.y)));
     const text = `${label} ${ends[0]} to ${ends[1]}`;
     const window = cutBand(
       place([plan.range.x[0], most])[1],
@@ -179,7 +179,7 @@ function placeNow(
 ): readonly PlacedLabel[] {
   const dots = listDots(data, plan).map(({ point }) => ({ at: place(point), value: point[1] }));
   return dots.flatMap(({ at, value }) => {
-    const text = formatNumber(value, resolutionOf(data.y));
+    const text = formatTo(value, resolutionOf(data.y));
     const others = dots.map((dot) => dot.at).filter((other) => other !== at);
     const around = boxesAround(at, textWidth(text, SIZE, 700), SIZE * LINE, 7).slice(0, 8);
     const own = around.filter((box) => others.every((other) => belongs(box, at, other)));

@@ -1,7 +1,7 @@
 import { textWidth } from '../drawing/text-width.ts';
 import { widestLine, wrapText } from '../drawing/wrap-text.ts';
 import type { ChartData, Mark } from '../sheet/chart-data.ts';
-import { formatNumber, resolutionOf } from './chart-number.ts';
+import { formatTo, resolutionOf } from './chart-number.ts';
 import { type DrawnRange, drawnRange, type Range } from './chart-range.ts';
 import { createTicks, niceRange, tickStep } from './chart-ticks.ts';
 import { clipLine, type Point } from './clip-line.ts';
@@ -60,8 +60,8 @@ export function planChart(data: ChartData, width: number, height: number): Chart
 
 /** So many that their numbers stand well apart. */
 function countTicks(range: Range, width: number): number {
-  const resolution = resolutionOf({ from: range[0], to: range[1] }) * 10;
-  const wide = range.map((end) => textWidth(formatNumber(end, resolution), TICK_SIZE));
+  const resolution = resolutionOf({ from: range[0], to: range[1] });
+  const wide = range.map((end) => textWidth(formatTo(end, resolution), TICK_SIZE));
   return (width - 100) / Math.max(64, ...wide.map((each) => each + 24));
 }
 
@@ -97,7 +97,7 @@ function labelMark(data: ChartData, mark: Mark, range: DrawnRange, width: number
   const off = mark.value > to ? 1 : mark.value < from ? -1 : 0;
   const at = Math.max(from, Math.min(to, mark.value));
   const point: Point = mark.axis === 'x' ? [at, range.y[1]] : [range.x[1], at];
-  const number = formatNumber(mark.value, resolutionOf(data[mark.axis]));
+  const number = formatTo(mark.value, resolutionOf(data[mark.axis]));
   const text = `${mark.label} ${number}${off === 0 ? '' : ` (off the chart, ${nameOff(mark, off)})`}`;
   const edge = mark.axis === 'x' ? 'top' : 'right';
   return { ...wrap(text, width, 400), point, edge, line: undefined, drawn: off === 0 };

@@ -1,5 +1,5 @@
 import type { ChartData } from '../sheet/chart-data.ts';
-import { formatAxisLabel, formatNumber, resolutionOf } from './chart-number.ts';
+import { formatAxisLabel, formatTo, resolutionOf } from './chart-number.ts';
 import { valueAt } from './line-crossings.ts';
 
 /** A chart as a table to read: a column for x and one for each line. */
@@ -40,7 +40,7 @@ function readRow({ x, y, series, now }: ChartData, at: number): ChartRow {
   const present = at === now;
   const cells = series.map((line) => {
     const value = present && line.now !== undefined ? line.now : valueAt(line.points, at);
-    return formatNumber(value, resolutionOf(y)) || MISSING;
+    return formatTo(value, resolutionOf(y)) || MISSING;
   });
-  return { cells: [formatNumber(at, resolutionOf(x)), ...cells], present };
+  return { cells: [formatTo(at, resolutionOf(x)), ...cells], present };
 }

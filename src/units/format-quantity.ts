@@ -15,7 +15,7 @@ export function formatAmount(value: number, unit: Unit | undefined, digits: Digi
 }
 
 /** A number's text with its unit behind it, so that no line breaks between them. */
-export function joinUnit(number: string, unit: Unit | undefined): string {
+export function joinUnit(number: string, unit: Pick<Unit, 'symbol'> | undefined): string {
   if (unit === undefined) return number;
   const shown = formatUnit(unit);
   return /^[°'"]/.test(shown) ? number + shown : number + NO_BREAK + shown;
