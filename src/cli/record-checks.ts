@@ -5,7 +5,7 @@ import type { Cell, Check } from '../sheet/cell.ts';
 import type { Frame } from '../sheet/frame.ts';
 import { showValue } from '../sheet/show.ts';
 import { outcomeOf } from '../sheet/solve.ts';
-import { type Verdict, verdictOf } from '../sheet/verdict.ts';
+import { meaningOf, type Verdict, verdictOf } from '../sheet/verdict.ts';
 import { describeVerdict } from '../sheet/verdict-words.ts';
 import type { CheckRecord } from './solve-record.ts';
 
@@ -30,9 +30,9 @@ function tell(book: Book, frame: Frame, check: Check, verdict: Verdict): string 
 
 /** What it means to be outside, or why nothing can be told. */
 function explain(book: Book, frame: Frame, check: Check, verdict: Verdict): readonly string[] {
-  if (verdict.verdict === 'fail')
-    return check.statement[verdict.side] ? [check.statement[verdict.side]!] : [];
-  if (verdict.verdict === 'pass') return [];
+  const meaning = meaningOf(check, verdict);
+  if (meaning !== undefined) return [meaning];
+  if (verdict.verdict !== 'unknown') return [];
   if (check.problem !== undefined) return [check.problem.message];
   const outcomes = check.inputs.map((index) => ({
     name: book.cells[index]!.name,

@@ -26,6 +26,8 @@ import { createTroubleBar } from './trouble-bar.ts';
 export interface AppHost {
   readonly root: HTMLElement;
   readonly book: Book;
+  /** Files of sheets that could not be had. */
+  readonly missing: readonly string[];
   readonly store: Store;
   readonly theme: ThemeHost;
   now(): Date;
@@ -44,6 +46,7 @@ export interface App {
 export function createApp(host: AppHost): App {
   const { book, store } = host;
   const loaded = store.load();
+  const standing = joinSentences(nameMissing(host.missing), loaded.trouble);
   const desk = createLiveDesk({
     book,
     job: loaded.job ?? NEW_JOB,
@@ -78,7 +81,7 @@ export function createApp(host: AppHost): App {
     status.element,
   );
   const deafen = listenForKeys(document, desk);
-  trouble.show(loaded.trouble);
+  trouble.show(standing);
   showJob(desk.history());
 
   function onWorked(cells: ReadonlySet<number>): void {
@@ -112,7 +115,7 @@ export function createApp(host: AppHost): App {
 
   function showSaved(saved: Saved): void {
     header.showSaved(saved);
-    trouble.show(saved.state === 'failed' ? saved.trouble : loaded.trouble);
+    trouble.show(saved.state === 'failed' ? saved.trouble : standing);
   }
 
   function startBlank(): void {
@@ -175,4 +178,14 @@ function createSkipLink(main: HTMLElement): HTMLElement {
 function formatDay(date: Date): string {
   const two = (number: number): string => String(number).padStart(2, '0');
   return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
+}
+
+function nameMissing(missing: readonly string[]): string | undefined {
+  if (missing.length === 0) return undefined;
+  return `Could not be loaded: ${missing.join(', ')}. Load the page again; what you entered is kept.`;
+}
+
+function joinSentences(...sentences: readonly (string | undefined)[]): string | undefined {
+  const said = sentences.filter((sentence) => sentence !== undefined);
+  return said.length === 0 ? undefined : said.join(' ');
 }

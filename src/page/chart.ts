@@ -5,6 +5,7 @@ import { createChartTable } from './chart-numbers.ts';
 import { type Desk, findCell } from './desk.ts';
 import { createDrawn } from './drawn.ts';
 import { fill, h } from './element.ts';
+import { createScrollBox } from './scroll-box.ts';
 import type { View } from './view.ts';
 
 /** The drawing of charts comes when the first chart is shown: results need not wait for it. */
@@ -24,12 +25,7 @@ function createFigure(desk: Desk, sheet: Sheet, chart: ChartStatement): View {
   let parts: Awaited<ReturnType<typeof loadCharts>> | undefined;
   const id = `chart-${sheet.parts.findIndex((part) => part.kind === 'chart' && part.chart === chart)}`;
   const sentence = h('span');
-  const table = h('div', {
-    class: 'wide',
-    tabindex: 0,
-    role: 'group',
-    'aria-label': `Numbers of: ${chart.title}`,
-  });
+  const table = createScrollBox('wide', `Numbers of: ${chart.title}`);
   const numbers = h(
     'details',
     { on: { toggle: () => drawn.redraw() } },

@@ -4,17 +4,27 @@ import type { Kind } from '../language/kind.ts';
 import type { Cell, Check, Formula } from '../sheet/cell.ts';
 import type { CheckBlock, Sheet } from '../sheet/sheet.ts';
 import { showValue } from '../sheet/show.ts';
+import { meaningOf } from '../sheet/verdict.ts';
 import { describeVerdict } from '../sheet/verdict-words.ts';
+import { createCheckTable } from './check-table.ts';
 import type { Desk } from './desk.ts';
 import { createDrawn } from './drawn.ts';
 import { fill, h } from './element.ts';
 import { namesFor } from './element-names.ts';
+import { createIcon } from './icon.ts';
 import { createRow, sourceNote } from './margin.ts';
 import type { View } from './view.ts';
 import { createTrouble } from './waits.ts';
 
-/** Limit gauges: each check's window to scale, the value on it, and the verdict in words. */
+/** The checks of a block: gauges, or a table of one line each. */
 export function createChecks(desk: Desk, sheet: Sheet, block: CheckBlock): View {
+  return block.layout === 'table'
+    ? createCheckTable(desk, block)
+    : createGauges(desk, sheet, block);
+}
+
+/** Limit gauges: each check's window to scale, the value on it, and the verdict in words. */
+function createGauges(desk: Desk, sheet: Sheet, block: CheckBlock): View {
   const views = block.statements.flatMap((statement) => {
     const check = desk.book.checks.find((one) => one.statement === statement);
     const subject = check?.subject === undefined ? undefined : desk.book.cells[check.subject];
@@ -63,7 +73,6 @@ function createCheck(desk: Desk, sheet: Sheet, check: Check, subject: Cell): Vie
   };
 }
 
-const MARKS = { pass: '✓', fail: '✗', unknown: '–' } as const;
 const CLASSES = { pass: 'passes', fail: 'fails', unknown: 'unknown' } as const;
 
 function createVerdict(
@@ -78,10 +87,14 @@ function createVerdict(
     show: createShow(desk, subject),
     name: (place) => names?.[place] ?? `no. ${place + 1}`,
   });
-  const mark = h('span', { 'aria-hidden': 'true' }, `${MARKS[verdict.verdict]} `);
-  const line = h('p', { class: `verdict ${CLASSES[verdict.verdict]}` }, mark, text);
-  const side = verdict.verdict === 'fail' ? check.statement[verdict.side] : undefined;
-  const meaning = side === undefined ? undefined : h('p', { class: 'meaning' }, side);
+  const line = h(
+    'p',
+    { class: `verdict ${CLASSES[verdict.verdict]}` },
+    createIcon(verdict.verdict),
+    h('span', {}, text),
+  );
+  const words = meaningOf(check, verdict);
+  const meaning = words === undefined ? undefined : h('p', { class: 'meaning' }, words);
   const trouble = verdict.verdict === 'unknown' ? createTrouble(desk, subject) : undefined;
   return [line, meaning, trouble];
 }

@@ -18,6 +18,8 @@ export interface Desk {
   outcomeOf(cell: number): Outcome;
   readingOf(cell: GivenCell): Reading;
   verdictOf(check: Check): Verdict;
+  /** Why a number that was worked out is not to be trusted. */
+  warningsOf(cell: number): readonly string[];
   /** The value of a formula as the cells stand; NaN or undefined where it has none. */
   workOut(formula: Formula): Value | undefined;
   sweep(chart: ChartStatement, sheet: Sheet): ChartData | Problem;

@@ -4,6 +4,9 @@ import { inNamespace, SVG } from './element.ts';
 const OUTLINES = {
   undo: 'M9 5 4 10l5 5M4 10h10a6 6 0 0 1 0 12h-3',
   redo: 'M15 5l5 5-5 5M20 10H10a6 6 0 0 0 0 12h3',
+  pass: 'M5 13l5 5L20 6',
+  fail: 'M6 6l12 12M18 6L6 18',
+  unknown: 'M6 12h12',
 } as const;
 
 export type IconName = keyof typeof OUTLINES;

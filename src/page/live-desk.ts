@@ -15,6 +15,7 @@ import type { GivenCell } from '../sheet/cell.ts';
 import { outcomeOf, solve } from '../sheet/solve.ts';
 import { sweepChart } from '../sheet/sweep.ts';
 import { verdictOf } from '../sheet/verdict.ts';
+import { warningsOf } from '../sheet/warnings.ts';
 import type { System } from '../units/unit.ts';
 import { nameEntryChange, nameTickChange } from './change-words.ts';
 import type { Desk } from './desk.ts';
@@ -81,6 +82,7 @@ export function createLiveDesk(options: DeskOptions): LiveDesk {
     system: () => history.job.system,
     outcomeOf: (cell) => outcomeOf(book, drive.frame, cell),
     readingOf: (cell) => drive.frame.readings[cell.index]!,
+    warningsOf: (cell) => warningsOf(book, drive.frame, cell),
     verdictOf: (check) => verdictOf(book, drive.frame, check),
     workOut: (formula) => formula.code.run(drive.frame.memory) as Value | undefined,
     sweep: (chart, sheet) => sweepChart(book, drive.frame, chart, sheet.name, history.job.system),

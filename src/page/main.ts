@@ -1,23 +1,21 @@
 import { createStore } from '../job/store.ts';
 import { linkBook } from '../sheet/book.ts';
-import { readSheet } from '../sheet/read-sheet.ts';
 import { createApp } from './app.ts';
+import { fetchSheets } from './fetch-sheets.ts';
 
-/** The text of every sheet, by its path. */
-const SOURCES: Readonly<Record<string, string>> = import.meta.glob('../../notebooks/*.md', {
-  query: '?raw',
+/** Where the text of every sheet lies. Sheets are data: the script that shows them stays small. */
+const ADDRESSES: Readonly<Record<string, string>> = import.meta.glob('../../notebooks/*.md', {
+  query: '?url&no-inline',
   import: 'default',
   eager: true,
 });
 
-const sheets = Object.entries(SOURCES)
-  .map(([path, source]) => readSheet(source, path.replace(/^(\.\.\/)+/, '')))
-  .sort((a, b) => (a.number ?? 0) - (b.number ?? 0) || a.name.localeCompare(b.name));
-
+const { sheets, missing } = await fetchSheets(ADDRESSES, fetch.bind(globalThis));
 const dark = matchMedia('(prefers-color-scheme: dark)');
 const app = createApp({
   root: document.getElementById('layshaft-page')!,
   book: linkBook(sheets),
+  missing,
   store: createStore(localStorage, () => new Date()),
   theme: { root: document.documentElement, shelf: localStorage, prefersDark: () => dark.matches },
   now: () => new Date(),

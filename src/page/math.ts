@@ -1,4 +1,5 @@
-import { h, inNamespace, MATHML } from './element.ts';
+import { inNamespace, MATHML } from './element.ts';
+import { createScrollBox } from './scroll-box.ts';
 
 /** What the formula printer gives: a MathML element as plain data. */
 export interface MathTree {
@@ -9,12 +10,7 @@ export interface MathTree {
 
 /** A formula as MathML in a box of its own that scrolls when the formula is wider than the page. */
 export function createFormula(tree: MathTree): HTMLElement {
-  // A box that scrolls must be reachable by keyboard, and then needs a name.
-  return h(
-    'div',
-    { class: 'formula', tabindex: 0, role: 'group', 'aria-label': 'Formula' },
-    createMath(tree),
-  );
+  return createScrollBox('formula', 'Formula', createMath(tree));
 }
 
 /** MathML nodes from plain data. */

@@ -2,6 +2,7 @@ import type { Token, Tokens } from 'marked';
 import { type Child, h } from './element.ts';
 import { decodeEntities } from './entities.ts';
 import { hrefOf } from './link.ts';
+import { createScrollBox } from './scroll-box.ts';
 
 /** What the narrative of a sheet remembers from one stretch to the next. */
 export interface NarrativeState {
@@ -74,11 +75,7 @@ function createItem(item: Tokens.ListItem, state: NarrativeState): Node[] {
 }
 
 function createCode(text: string): HTMLElement {
-  return h(
-    'pre',
-    { tabindex: 0, role: 'group', 'aria-label': 'Text of a block' },
-    h('code', {}, text),
-  );
+  return createScrollBox('wide', 'Text of a block', h('pre', {}, h('code', {}, text)));
 }
 
 function createTable(token: Tokens.Table): HTMLElement {
@@ -91,7 +88,7 @@ function createTable(token: Tokens.Table): HTMLElement {
   const head = h('tr', {}, ...token.header.map((one) => cell('th', one)));
   const rows = token.rows.map((row) => h('tr', {}, ...row.map((one) => cell('td', one))));
   const table = h('table', {}, h('thead', {}, head), h('tbody', {}, ...rows));
-  return h('div', { class: 'wide', tabindex: 0, role: 'group', 'aria-label': 'Table' }, table);
+  return createScrollBox('wide', 'Table', table);
 }
 
 function createSpan(token: Tokens.Generic): Node[] {

@@ -3,6 +3,7 @@ import { createCaution } from './caution.ts';
 import { createChart } from './chart.ts';
 import { createChecks } from './check.ts';
 import type { Desk } from './desk.ts';
+import { createDrawing } from './drawing.ts';
 import { h } from './element.ts';
 import { createFrom } from './from.ts';
 import { createGivens } from './given.ts';
@@ -85,6 +86,8 @@ function createBlock(desk: Desk, sheet: Sheet, block: Exclude<Block, { kind: 'ca
       return createChecks(desk, sheet, block);
     case 'chart':
       return createChart(desk, sheet, block);
+    case 'drawing':
+      return createDrawing(desk, sheet, block);
     case 'table':
       return createReferenceTable(desk, sheet, block);
     case 'steps':

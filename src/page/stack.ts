@@ -24,7 +24,7 @@ export function createStack(desk: Desk, sheet: Sheet, block: StackBlock): View {
   const drawn = createDrawn('drawn', (width) =>
     drawChain(readChain(desk, cell), { document, width, idPrefix: `stack-${cell.name}` }),
   );
-  const answer = h('div', { class: 'answer' });
+  const answer = h('div', { class: 'sum' });
   const figure = h(
     'figure',
     { class: 'stack', id: cell.name, tabindex: -1 },

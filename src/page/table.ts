@@ -8,6 +8,7 @@ import type { System, Unit } from '../units/unit.ts';
 import { type Desk, findCell } from './desk.ts';
 import { fill, h } from './element.ts';
 import { createRow, sourceNote } from './margin.ts';
+import { createScrollBox } from './scroll-box.ts';
 import type { View } from './view.ts';
 
 /** A reference table. On a page in the other system its columns are converted. */
@@ -20,11 +21,8 @@ export function createReferenceTable(desk: Desk, sheet: Sheet, block: TableBlock
   const head = h('thead');
   const body = h('tbody');
   const grid = h('table', {}, h('caption', {}, table.label), head, body);
-  const box = h(
-    'div',
-    { class: 'wide', id: cell.name, tabindex: 0, role: 'group', 'aria-label': table.label },
-    grid,
-  );
+  const box = createScrollBox('wide', table.label, grid);
+  box.id = cell.name;
 
   function refresh(): void {
     const system = desk.system();

@@ -13,6 +13,7 @@ import { createFormula } from './math.ts';
 import { createNumberLeaves } from './number-leaves.ts';
 import type { View } from './view.ts';
 import { createTrouble } from './waits.ts';
+import { createWarnings } from './warnings.ts';
 
 /** Formulas with their working: name, formula, formula with the numbers in it, answer. */
 export function createWork(desk: Desk, sheet: Sheet, block: WorkBlock): View {
@@ -37,15 +38,14 @@ function createLine(desk: Desk, sheet: Sheet, cell: Cell, statement: WorkStateme
   const tree = statement.expression;
   const lead = [mathWords(statement.name.replaceAll('_', ' ')), mathElement('mo', '=')];
   const formula = createFormula(mathElement('math', mathElement('mrow', ...lead, printMath(tree))));
-  const numbers = h('div');
+  const numbers = h('div', { class: 'with-numbers' });
   const answer = h('div');
   const hasNames = namesIn(tree).length > 0;
   const line = h(
     'div',
     { class: 'work-line', id: cell.name, tabindex: -1 },
     h('p', { class: 'work-name' }, cell.label),
-    formula,
-    numbers,
+    h('div', { class: 'formulas' }, formula, numbers),
     answer,
   );
 
@@ -61,7 +61,11 @@ function createLine(desk: Desk, sheet: Sheet, cell: Cell, statement: WorkStateme
           mathElement('math', mathElement('mrow', mathElement('mo', '='), printMath(tree, leaves))),
         ),
     );
-    fill(answer, worked ? answerOf(outcome.value) : createTrouble(desk, cell));
+    fill(
+      answer,
+      worked ? answerOf(outcome.value) : createTrouble(desk, cell),
+      ...createWarnings(desk, cell),
+    );
   }
 
   function answerOf(value: Parameters<typeof createAnswer>[1]): HTMLElement {

@@ -1,11 +1,12 @@
 import { BUILTINS, createFunctions, type Functions } from '../language/functions/builtins.ts';
 import { fail, type Problem } from '../language/problem.ts';
 import { TRADE } from '../trade/trade-functions.ts';
-import type { Cell, Chart, Check } from './cell.ts';
+import type { Cell, Chart, Check, Drawing } from './cell.ts';
 import { type Draft, type Drafts, draftCells, inputsOf } from './drafts.ts';
 import { linkCell } from './link-cell.ts';
 import { linkChart } from './link-chart.ts';
 import { linkCheck } from './link-check.ts';
+import { linkDrawing } from './link-drawing.ts';
 import type { LinkContext } from './link-formula.ts';
 import { orderCells } from './order.ts';
 import type { Sheet } from './sheet.ts';
@@ -19,6 +20,7 @@ export interface Book {
   readonly order: readonly number[];
   readonly checks: readonly Check[];
   readonly charts: readonly Chart[];
+  readonly drawings: readonly Drawing[];
   /** All that is wrong with the sheets, those faults included that their reading found. */
   readonly problems: readonly Problem[];
   readonly functions: Functions;
@@ -55,12 +57,16 @@ export function linkBook(sheets: readonly Sheet[]): Book {
     linkCheck(check, index, { drafts, cells, functions: FUNCTIONS }),
   );
   const charts = linkCharts(sheets, { drafts, cells, functions: FUNCTIONS });
-  problems.push(...[...checks, ...charts].flatMap(({ problem }) => ownProblem(problem)));
+  const drawings = linkDrawings(sheets, { drafts, cells, functions: FUNCTIONS });
+  problems.push(
+    ...[...checks, ...charts, ...drawings].flatMap(({ problem }) => ownProblem(problem)),
+  );
   return createBook(sheets, drafts, {
     cells,
     order,
     checks,
     charts,
+    drawings,
     problems: sortProblems(problems),
   });
 }
@@ -75,6 +81,16 @@ function linkCharts(sheets: readonly Sheet[], context: LinkContext): readonly Ch
   );
 }
 
+function linkDrawings(sheets: readonly Sheet[], context: LinkContext): readonly Drawing[] {
+  return sheets.flatMap((sheet) =>
+    sheet.parts.flatMap((part) =>
+      part.kind === 'drawing' && part.drawing !== undefined
+        ? [linkDrawing(part.drawing, sheet, context)]
+        : [],
+    ),
+  );
+}
+
 function ownProblem(problem: Problem | undefined): Problem[] {
   return problem === undefined || problem.code === 'waiting' ? [] : [problem];
 }
@@ -82,7 +98,7 @@ function ownProblem(problem: Problem | undefined): Problem[] {
 function createBook(
   sheets: readonly Sheet[],
   drafts: Drafts,
-  parts: Pick<Book, 'cells' | 'order' | 'checks' | 'charts' | 'problems'>,
+  parts: Pick<Book, 'cells' | 'order' | 'checks' | 'charts' | 'drawings' | 'problems'>,
 ): Book {
   const bySheet = new Map<string, Cell[]>(sheets.map(({ name }) => [name, []]));
   for (const cell of parts.cells) bySheet.get(cell.sheet)!.push(cell);

@@ -1,3 +1,4 @@
+import type { DrawingDeclaration, DrawingSlot } from '../drawing/declaration.ts';
 import type { Code } from '../language/code.ts';
 import type { Kind, Row } from '../language/kind.ts';
 import type { Place, Problem } from '../language/problem.ts';
@@ -7,6 +8,7 @@ import type {
   ChartStatement,
   CheckStatement,
   Display,
+  DrawingStatement,
   FromStatement,
   GivenStatement,
   StackStatement,
@@ -50,7 +52,13 @@ export type CellRole =
       readonly statement: FromStatement;
       readonly origin: number | undefined;
     }
-  | { readonly role: 'work'; readonly statement: WorkStatement; readonly formula?: Formula }
+  | {
+      readonly role: 'work';
+      readonly statement: WorkStatement;
+      readonly formula?: Formula;
+      /** Where the formula holds. */
+      readonly valid?: Formula;
+    }
   | {
       readonly role: 'stack';
       readonly statement: StackStatement;
@@ -80,6 +88,8 @@ export interface Check {
   readonly subject: number | undefined;
   readonly least?: Formula;
   readonly most?: Formula;
+  /** What the value must be. */
+  readonly equals?: Formula;
   /** Cells that the verdict depends on directly. */
   readonly inputs: readonly number[];
   readonly problem?: Problem;
@@ -113,6 +123,25 @@ export interface LinkedChart {
     readonly most: Formula;
     readonly label: string;
   }[];
+}
+
+/** A drawing with its slots bound; either `linked` or `problem` is there. */
+export interface Drawing {
+  readonly sheet: string;
+  readonly statement: DrawingStatement;
+  readonly linked?: LinkedDrawing;
+  readonly problem?: Problem;
+}
+
+export interface LinkedDrawing {
+  readonly declaration: DrawingDeclaration;
+  readonly slots: readonly DrawnSlot[];
+}
+
+export interface DrawnSlot {
+  readonly slot: DrawingSlot;
+  readonly formula: Formula;
+  readonly display: Display;
 }
 
 export function isBroken(cell: Cell): boolean {

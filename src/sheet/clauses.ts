@@ -1,5 +1,5 @@
 import type { Cursor } from '../language/cursor.ts';
-import { fault, readOperand, unexpected } from '../language/parse.ts';
+import { fault, readExpression, readOperand, unexpected } from '../language/parse.ts';
 import type { Expression, NameNode } from '../language/tree.ts';
 import { nearestUnits } from '../units/nearest-units.ts';
 import { scanUnit } from '../units/parse-unit.ts';
@@ -24,6 +24,7 @@ export interface Clauses {
   readonly xLabel?: string;
   readonly yLabel?: string;
   readonly axis?: 'x' | 'y';
+  readonly valid?: { readonly condition: Expression; readonly sentence: string };
 }
 
 interface ClauseReader {
@@ -50,6 +51,7 @@ const READERS = {
   positive: said('positive', 'positive'),
   negative: said('negative', 'negative'),
   zero: said('zero', 'zero'),
+  valid: { shown: 'valid when CONDITION "…"', read: readValid },
   a: { shown: 'a line for each NAME', read: readLines },
   x: said('xLabel', 'x'),
   y: said('yLabel', 'y'),
@@ -130,6 +132,12 @@ function readRange(cursor: Cursor): Clauses {
   const from = readOperand(cursor);
   readWord(cursor, 'to');
   return { range: { from, to: readOperand(cursor) } };
+}
+
+function readValid(cursor: Cursor): Clauses {
+  readWord(cursor, 'when');
+  const condition = readExpression(cursor);
+  return { valid: { condition, sentence: readQuoted(cursor, 'valid when …') } };
 }
 
 function readLines(cursor: Cursor): Clauses {

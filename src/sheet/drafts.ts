@@ -110,6 +110,7 @@ function rolesOf(part: Block | { readonly kind: 'narrative' }): readonly Role[] 
       return part.table === undefined ? [] : [{ role: 'table', statement: part.table }];
     case 'narrative':
     case 'chart':
+    case 'drawing':
     case 'steps':
     case 'caution':
       return [];
@@ -134,8 +135,11 @@ function namesOf(draft: Exclude<Draft, { role: 'from' }>): readonly string[] {
       const { value } = draft.statement;
       return value.type === 'pick' ? [value.table.name] : [];
     }
-    case 'work':
-      return namesIn(draft.statement.expression);
+    case 'work': {
+      const { expression, valid } = draft.statement;
+      const needed = namesIn(expression);
+      return valid === undefined ? needed : [...new Set([...needed, ...namesIn(valid.condition)])];
+    }
     case 'stack':
       return [...new Set(draft.statement.terms.flatMap((term) => namesIn(term.expression)))];
     case 'table':
@@ -146,8 +150,8 @@ function namesOf(draft: Exclude<Draft, { role: 'from' }>): readonly string[] {
 }
 
 /** The names that a check needs, its own subject first. */
-export function namesOfCheck({ subject, least, most }: CheckStatement): readonly string[] {
-  const trees: readonly (Expression | undefined)[] = [subject, least, most];
+export function namesOfCheck({ subject, least, most, equals }: CheckStatement): readonly string[] {
+  const trees: readonly (Expression | undefined)[] = [subject, least, most, equals];
   return [...new Set(trees.flatMap((tree) => (tree === undefined ? [] : namesIn(tree))))];
 }
 

@@ -4,12 +4,13 @@ import type { Expression } from '../language/tree.ts';
 import { equalDimensions, nameDimension } from '../units/dimension.ts';
 import { nearest } from '../units/nearest.ts';
 import type { Unit } from '../units/unit.ts';
-import type { Formula } from './cell.ts';
+import type { Cell, Formula } from './cell.ts';
 import { inferDisplayUnit } from './display-unit.ts';
 import { type Draft, nearNames } from './drafts.ts';
 import { linkFormula } from './link-formula.ts';
 import { linkGiven } from './link-given.ts';
 import { type Base, broken, type CellContext, type Linked } from './linked.ts';
+import { placeProblem } from './places.ts';
 import type { Display, StackStatement } from './sheet.ts';
 import { readTableRows } from './table-rows.ts';
 
@@ -102,16 +103,37 @@ function linkWork(draft: Drafted<'work'>, base: Base, context: CellContext): Lin
   if ('problems' in linked) return broken(draft, base, linked.problems, linked.problems);
   const shown = linkDisplay(base, linked.formula, context);
   if ('code' in shown) return broken(draft, base, [shown], [shown]);
+  const valid = linkValid(draft, context);
+  const { formula } = linked;
+  const cell: Cell = {
+    ...base,
+    display: shown,
+    kind: formula.kind,
+    role: 'work',
+    statement,
+    formula,
+    ...(valid.formula === undefined ? {} : { valid: valid.formula }),
+  };
+  return { cell, problems: valid.problems };
+}
+
+/** The condition under which a formula holds; a fault in it does not bar the result. */
+function linkValid(
+  { statement, sheet }: Drafted<'work'>,
+  context: CellContext,
+): { readonly formula?: Formula; readonly problems: readonly Problem[] } {
+  if (statement.valid === undefined) return { problems: [] };
+  const { condition } = statement.valid;
+  const linked = linkFormula(condition, sheet, statement.name, context);
+  if ('problems' in linked) return linked;
+  if (linked.formula.kind.type === 'truth') return { formula: linked.formula, problems: [] };
+  const details = {
+    where: '"valid when"',
+    expected: 'a comparison such as angle < 6 deg',
+    found: nameKind(linked.formula.kind),
+  };
   return {
-    cell: {
-      ...base,
-      display: shown,
-      kind: linked.formula.kind,
-      role: 'work',
-      statement,
-      formula: linked.formula,
-    },
-    problems: [],
+    problems: [placeProblem(fail('wrong-kind', condition, details), sheet.places, statement.name)],
   };
 }
 

@@ -23,13 +23,13 @@ export function linkCheck(
   const link = (tree: Expression) => linkFormula(tree, sheet, statement.name, context);
   const subject = link(statement.subject);
   if ('problems' in subject) return { ...base, problem: subject.problems[0]! };
-  const limits: { least?: Formula; most?: Formula } = {};
-  for (const side of ['least', 'most'] as const) {
+  const limits: { least?: Formula; most?: Formula; equals?: Formula } = {};
+  for (const side of ['least', 'most', 'equals'] as const) {
     const tree = statement[side];
     if (tree === undefined) continue;
     const limit = link(tree);
     if ('problems' in limit) return { ...base, problem: limit.problems[0]! };
-    const problem = misfit(subject.formula.kind, limit.formula, tree);
+    const problem = misfit(subject.formula.kind, limit.formula, tree, side);
     if (problem !== undefined)
       return { ...base, problem: { ...problem, place: statement.place, cell: statement.name } };
     limits[side] = limit.formula;
@@ -37,13 +37,19 @@ export function linkCheck(
   return { ...base, ...limits };
 }
 
-function misfit(subject: Kind, limit: Formula, tree: Expression): Problem | undefined {
+function misfit(
+  subject: Kind,
+  limit: Formula,
+  tree: Expression,
+  side: 'least' | 'most' | 'equals',
+): Problem | undefined {
+  if (side === 'equals' && subject.type === 'text' && limit.kind.type === 'text') return undefined;
   const single =
     subject.type === 'list' ? { type: 'quantity' as const, dimension: subject.dimension } : subject;
   if (single.type !== 'quantity') {
     return fail('wrong-kind', tree, {
       where: 'a check',
-      expected: 'a quantity or a list',
+      expected: side === 'equals' ? 'a quantity, a list or a text' : 'a quantity or a list',
       found: nameKind(subject),
     });
   }

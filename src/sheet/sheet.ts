@@ -38,6 +38,7 @@ export type Block =
   | StackBlock
   | CheckBlock
   | ChartBlock
+  | DrawingBlock
   | TableBlock
   | StepsBlock
   | CautionBlock;
@@ -71,11 +72,18 @@ export interface StackBlock extends BlockBase {
 }
 export interface CheckBlock extends BlockBase {
   readonly kind: 'check';
+  /** `check table "Title"`: one line a check in place of a gauge each. */
+  readonly layout: 'gauges' | 'table';
+  readonly title?: string;
   readonly statements: readonly CheckStatement[];
 }
 export interface ChartBlock extends BlockBase {
   readonly kind: 'chart';
   readonly chart: ChartStatement | undefined;
+}
+export interface DrawingBlock extends BlockBase {
+  readonly kind: 'drawing';
+  readonly drawing: DrawingStatement | undefined;
 }
 export interface TableBlock extends BlockBase {
   readonly kind: 'table';
@@ -145,6 +153,8 @@ export interface FromStatement extends Named {
 export interface WorkStatement extends Named {
   readonly expression: Expression;
   readonly display: Display;
+  /** `valid when CONDITION "…"`: where the formula holds, and what is said outside of it. */
+  readonly valid?: { readonly condition: Expression; readonly sentence: string };
   /** `positive "…"`, `negative "…"`, `zero "…"`: what the sign of the result tells one to do. */
   readonly signs: Signs;
 }
@@ -171,6 +181,8 @@ export interface CheckStatement extends Named {
   readonly subject: NameNode;
   readonly least?: Expression;
   readonly most?: Expression;
+  /** `x is y`: what the value must be; then there are no limits. */
+  readonly equals?: Expression;
   readonly below?: string;
   readonly above?: string;
 }
@@ -203,6 +215,20 @@ export interface ChartLimits extends Span {
   readonly least: Expression;
   readonly most: Expression;
   readonly label: string;
+}
+
+/** `drawing dial "Readings round the bore"`: a kind of drawing with its slots bound to values. */
+export interface DrawingStatement extends Span {
+  /** The name of the kind. */
+  readonly type: NameNode;
+  readonly title: string;
+  readonly place: Place;
+  readonly slots: readonly DrawingSlotStatement[];
+}
+
+export interface DrawingSlotStatement extends Span {
+  readonly name: NameNode;
+  readonly expression: Expression;
 }
 
 export interface TableStatement extends Named {

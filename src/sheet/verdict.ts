@@ -17,7 +17,8 @@ export type Verdict =
     }
   | {
       readonly verdict: 'fail';
-      readonly side: 'below' | 'above';
+      /** Undefined where texts differ: then there is neither below nor above. */
+      readonly side?: 'below' | 'above';
       readonly values: readonly number[];
       readonly least?: number;
       readonly most?: number;
@@ -34,18 +35,32 @@ export type Verdict =
 
 /** Judges one check on the values as they stand. A list passes when every element does. */
 export function verdictOf(book: Book, { memory }: Frame, check: Check): Verdict {
-  const least = limitOf(check.least, memory);
-  const most = limitOf(check.most, memory);
+  if (check.equals?.kind.type === 'text') return compareTexts(book, memory, check);
+  const least = limitOf(check.least ?? check.equals, memory);
+  const most = limitOf(check.most ?? check.equals, memory);
   const window = {
     ...(least === undefined ? {} : { least }),
     ...(most === undefined ? {} : { most }),
   };
   const values = valuesOf(book, memory, check);
-  const lacksLimit = (check.least && least === undefined) || (check.most && most === undefined);
+  const lacksLimit =
+    (check.least && least === undefined) ||
+    (check.most && most === undefined) ||
+    (check.equals && least === undefined);
   if (check.problem !== undefined || values.length === 0 || lacksLimit) {
     return { verdict: 'unknown', values, ...window };
   }
   return judge(values, window);
+}
+
+function compareTexts(book: Book, memory: Memory, { subject, equals, problem }: Check): Verdict {
+  const found = subject === undefined ? undefined : memory.others[book.cells[subject]!.index];
+  const wanted = equals!.code.run(memory);
+  if (problem !== undefined || found === undefined || wanted === undefined) {
+    return { verdict: 'unknown', values: [] };
+  }
+  const verdict = found === wanted ? 'pass' : 'fail';
+  return { verdict, values: [], margin: 0, worst: 0 };
 }
 
 function limitOf(limit: Formula | undefined, memory: Memory): number | undefined {
@@ -58,6 +73,13 @@ function valuesOf(book: Book, { numbers, others }: Memory, { subject }: Check): 
   if (subject === undefined || kind === undefined) return [];
   if (kind.type === 'list') return Array.from((others[subject] as Float64Array | undefined) ?? []);
   return Number.isNaN(numbers[subject]) ? [] : [numbers[subject]!];
+}
+
+/** What it means that a value fails its check, in the words of the sheet. */
+export function meaningOf({ statement }: Check, verdict: Verdict): string | undefined {
+  if (verdict.verdict !== 'fail') return undefined;
+  const { below, above } = statement;
+  return verdict.side === undefined ? (below ?? above) : statement[verdict.side];
 }
 
 interface Window {

@@ -46,8 +46,10 @@ export interface FunctionDeclaration {
   readonly example: readonly [source: string, value: string];
   /** Where the formula comes from; trade formulas have one. */
   readonly source?: string;
-  /** What the formula is good for. */
+  /** What the formula is good for, in words. */
   readonly validity?: string;
+  /** Why a value, though there is one, lies outside of what the formula is good for. Gets SI values in the order of the parameters. */
+  readonly outside?: (...values: Value[]) => string | undefined;
 }
 
 /** How a function is worked on SI values. */

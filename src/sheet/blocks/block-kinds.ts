@@ -3,6 +3,7 @@ import type { BlockSource } from './block-source.ts';
 import { readCautionBlock } from './caution.ts';
 import { readChartBlock } from './chart.ts';
 import { readCheckBlock } from './check.ts';
+import { readDrawingBlock } from './drawing.ts';
 import { readFromBlock } from './from.ts';
 import { readGivenBlock } from './given.ts';
 import { readStackBlock } from './stack.ts';
@@ -18,6 +19,7 @@ export const BLOCK_KINDS: Readonly<Record<Block['kind'], (block: BlockSource) =>
   stack: readStackBlock,
   check: readCheckBlock,
   chart: readChartBlock,
+  drawing: readDrawingBlock,
   table: readTableBlock,
   steps: readStepsBlock,
   caution: readCautionBlock,

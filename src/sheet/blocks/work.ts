@@ -21,6 +21,7 @@ function readWork(block: BlockSource, cursor: Cursor, span: Span): WorkStatement
     'label',
     'as',
     'to',
+    'valid',
     'positive',
     'negative',
     'zero',
@@ -31,6 +32,7 @@ function readWork(block: BlockSource, cursor: Cursor, span: Span): WorkStatement
     expression,
     display: createDisplay(clauses),
     signs: createSigns(clauses),
+    ...(clauses.valid === undefined ? {} : { valid: clauses.valid }),
   };
 }
 

@@ -1,0 +1,31 @@
+import { type Matched, matchArguments } from './arguments.ts';
+import { type CompileContext, compileExpression } from './compile.ts';
+import { isThere } from './compile-call.ts';
+import type { Value } from './kind.ts';
+import type { Memory } from './memory.ts';
+import type { CallNode, Expression } from './tree.ts';
+import { partsOf } from './walk.ts';
+
+/**
+ * Why the result of a formula lies outside of what its functions are good for: one sentence for
+ * each function that says so of its present values. Empty where all is well.
+ */
+export function listOutside(
+  tree: Expression,
+  context: CompileContext,
+  memory: Memory,
+): readonly string[] {
+  const inner = partsOf(tree).flatMap((part) => listOutside(part, context, memory));
+  const own = tree.type === 'call' ? outsideOf(tree, context, memory) : undefined;
+  return own === undefined ? inner : [...inner, own];
+}
+
+function outsideOf(node: CallNode, context: CompileContext, memory: Memory): string | undefined {
+  const declaration = context.functions.get(node.name)!;
+  if (declaration.outside === undefined) return undefined;
+  const matched = matchArguments(declaration, node) as readonly Matched[];
+  const values = matched.map(({ parameter, value }) =>
+    value === undefined ? parameter.fallback! : compileExpression(value, context).run(memory),
+  );
+  return values.every(isThere) ? declaration.outside(...(values as Value[])) : undefined;
+}

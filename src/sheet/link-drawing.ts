@@ -1,0 +1,97 @@
+import type { DrawingDeclaration, DrawingSlot } from '../drawing/declaration.ts';
+import { DRAWINGS, findDrawing } from '../drawing/drawing-kinds.ts';
+import { type Kind, nameKind } from '../language/kind.ts';
+import { fail, type Problem } from '../language/problem.ts';
+import { equalDimensions, NONE, nameDimension } from '../units/dimension.ts';
+import { nearest } from '../units/nearest.ts';
+import type { Drawing, DrawnSlot, Formula } from './cell.ts';
+import { inferDisplayUnit } from './display-unit.ts';
+import { type LinkContext, linkFormula } from './link-formula.ts';
+import { placeProblem } from './places.ts';
+import type { Display, DrawingSlotStatement, DrawingStatement, Sheet } from './sheet.ts';
+
+/** Links a drawing: its kind, and each slot with a value of the right kind and dimension. */
+export function linkDrawing(
+  statement: DrawingStatement,
+  sheet: Sheet,
+  context: LinkContext,
+): Drawing {
+  const base = { sheet: sheet.name, statement };
+  const refuse = (problem: Problem): Drawing => ({
+    ...base,
+    problem: placeProblem(problem, sheet.places),
+  });
+  const declaration = findDrawing(statement.type.name);
+  if (declaration === undefined) {
+    const near = nearest(
+      statement.type.name,
+      DRAWINGS.map(({ name }) => name),
+    );
+    return refuse(fail('unknown-drawing', statement.type, { name: statement.type.name, near }));
+  }
+  const slots: DrawnSlot[] = [];
+  for (const bound of statement.slots) {
+    const linked = linkSlot(bound, declaration, slots, sheet, context);
+    if ('code' in linked) return refuse(linked);
+    slots.push(linked);
+  }
+  const missing = declaration.slots.filter(
+    ({ name, optional }) => !optional && !slots.some(({ slot }) => slot.name === name),
+  );
+  if (missing.length === 0) return { ...base, linked: { declaration, slots } };
+  const names = missing.map(({ name }) => name).join(', ');
+  return refuse(fail('missing-slot', statement.type, { drawing: declaration.name, slots: names }));
+}
+
+function linkSlot(
+  { name, expression }: DrawingSlotStatement,
+  declaration: DrawingDeclaration,
+  taken: readonly DrawnSlot[],
+  sheet: Sheet,
+  context: LinkContext,
+): DrawnSlot | Problem {
+  const slot = declaration.slots.find((candidate) => candidate.name === name.name);
+  if (slot === undefined) {
+    const near = nearest(
+      name.name,
+      declaration.slots.map((candidate) => candidate.name),
+    );
+    return fail('unknown-slot', name, { drawing: declaration.name, slot: name.name, near });
+  }
+  if (taken.some((other) => other.slot === slot)) {
+    return fail('repeated-slot', name, { drawing: declaration.name, slot: slot.name });
+  }
+  const linked = linkFormula(expression, sheet, slot.name, context);
+  if ('problems' in linked) return linked.problems[0]!;
+  const misfit = findMisfit(slot, linked.formula.kind);
+  if (misfit !== undefined) {
+    const where = `${slot.name} of drawing ${declaration.name}`;
+    return fail('wrong-kind', expression, {
+      where,
+      expected: misfit,
+      found: nameKind(linked.formula.kind),
+    });
+  }
+  return { slot, formula: linked.formula, display: displayOf(linked.formula, sheet, context) };
+}
+
+/** What would have fitted, where the kind does not. */
+function findMisfit({ shape, dimension = NONE }: DrawingSlot, kind: Kind): string | undefined {
+  const isNumeric = shape === 'quantity' || shape === 'list';
+  const fits =
+    kind.type === shape && (!('dimension' in kind) || equalDimensions(kind.dimension, dimension));
+  if (fits) return undefined;
+  const of = isNumeric ? ` (${nameDimension(dimension)})` : '';
+  return (
+    { quantity: 'a quantity', list: 'a list', text: 'a text', texts: 'a list of texts' }[shape] + of
+  );
+}
+
+/** Shown as the named value is, else in a unit met in the formula. */
+function displayOf({ tree, kind }: Formula, sheet: Sheet, { drafts, cells }: LinkContext): Display {
+  const own = drafts.names.get(sheet.name)!;
+  const cell = tree.type === 'name' ? cells[own.get(tree.name)!] : undefined;
+  if (cell !== undefined) return cell.display;
+  const unit = 'dimension' in kind ? inferDisplayUnit(kind.dimension, []) : undefined;
+  return unit === undefined ? {} : { unit };
+}
