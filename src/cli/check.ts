@@ -2,7 +2,12 @@ import type { CheckCommand } from './command.ts';
 import { findSheet, type SheetFile } from './find-sheet.ts';
 import { loadBook } from './load-book.ts';
 import { plainBlanks } from './plain-blanks.ts';
-import { formatProblem, type ProblemRecord, recordProblem } from './problem-record.ts';
+import {
+  formatProblem,
+  type ProblemRecord,
+  recordProblem,
+  uniqueProblems,
+} from './problem-record.ts';
 import { DONE, type ExitCode, PROBLEM, refuse, type Terminal } from './terminal.ts';
 
 /** `layshaft check`: reads sheets and lists what is wrong with them. */
@@ -23,8 +28,7 @@ export function check({ sheets, json }: CheckCommand, terminal: Terminal): ExitC
 /** Each problem once, though two of the sheets may lean on the same third. */
 function findProblems(terminal: Terminal, files: readonly SheetFile[]): readonly ProblemRecord[] {
   const problems = files.flatMap((file) => loadBook(terminal, file).book.problems);
-  const records = problems.map((problem) => recordProblem(problem));
-  return [...new Map(records.map((record) => [JSON.stringify(record), record])).values()];
+  return uniqueProblems(problems.map((problem) => recordProblem(problem)));
 }
 
 function say(problems: readonly ProblemRecord[], sheets: number): string {

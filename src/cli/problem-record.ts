@@ -16,6 +16,15 @@ export function recordProblem(problem: Problem, cell = problem.cell ?? ''): Prob
   return { code, message, cell, place: place === undefined ? '' : formatPlace(place) };
 }
 
+/** Each fault of a place once, though several cells may suffer from it. */
+export function uniqueProblems(records: readonly ProblemRecord[]): readonly ProblemRecord[] {
+  const seen = new Set<string>();
+  return records.filter(({ code, place, message }) => {
+    const key = [code, place, message].join('\n');
+    return !seen.has(key) && seen.add(key);
+  });
+}
+
 /** A problem as a line for people and editors: `file:line:column: message`. */
 export function formatProblem({ message, place, cell }: ProblemRecord): string {
   if (place !== '') return `${place}: ${message}`;

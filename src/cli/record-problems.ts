@@ -4,7 +4,7 @@ import type { Cell } from '../sheet/cell.ts';
 import type { Frame } from '../sheet/frame.ts';
 import { outcomeOf } from '../sheet/solve.ts';
 import type { EntryProblem } from './enter-givens.ts';
-import { type ProblemRecord, recordProblem } from './problem-record.ts';
+import { type ProblemRecord, recordProblem, uniqueProblems } from './problem-record.ts';
 
 /**
  * All that stands between a sheet and its results: entries that were refused, what is wrong with the
@@ -24,12 +24,8 @@ export function recordProblems(
     ...book.problems.map((problem) => recordProblem(problem)),
     ...cells.map((cell) => recordOutcome(book, frame, sheet, cell)),
   ];
-  return [...new Map(records.map((record) => [keyOf(record), record])).values()];
-}
-
-/** A fault of a sheet is found in the reading and again at the cell that it bars. */
-function keyOf({ code, place, message }: ProblemRecord): string {
-  return [code, place, message].join('\n');
+  // A fault of a sheet is found in the reading and again at the cell that it bars.
+  return uniqueProblems(records);
 }
 
 function recordOutcome(book: Book, frame: Frame, sheet: string, cell: Cell): ProblemRecord {
