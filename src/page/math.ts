@@ -1,3 +1,4 @@
+import { breakFormula } from './break-formula.ts';
 import { inNamespace, MATHML } from './element.ts';
 import { createScrollBox } from './scroll-box.ts';
 
@@ -10,7 +11,7 @@ export interface MathTree {
 
 /** A formula as MathML in a box of its own that scrolls when the formula is wider than the page. */
 export function createFormula(tree: MathTree): HTMLElement {
-  return createScrollBox('formula', 'Formula', createMath(tree));
+  return createScrollBox('formula', 'Formula', createMath(breakFormula(tree)));
 }
 
 /** MathML nodes from plain data. */

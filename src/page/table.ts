@@ -60,7 +60,7 @@ function readColumn(column: TableColumn, cell: Cell, system: System): ShownColum
 }
 
 function createHeader({ name, kind, unit }: ShownColumn): HTMLElement {
-  const words = name.replaceAll('_', ' ');
+  const words = capitalise(name.replaceAll('_', ' '));
   const title = unit === undefined ? words : `${words}, ${formatUnit(unit)}`;
   return h('th', { scope: 'col', class: isNumber(kind) && 'number' }, title);
 }
@@ -95,4 +95,8 @@ function isNumber(kind: Kind | undefined): boolean {
 
 function rowsOf(cell: Cell): readonly Row[] {
   return cell.role === 'table' ? cell.rows : [];
+}
+
+function capitalise(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
 }
