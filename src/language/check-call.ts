@@ -1,7 +1,7 @@
 import { type Dimension, equalDimensions, NONE, nameDimension } from '../units/dimension.ts';
 import { nearest } from '../units/nearest.ts';
 import { type Matched, matchArguments } from './arguments.ts';
-import type { Checker } from './check.ts';
+import type { Checker } from './checker.ts';
 import type { Bound, FunctionDeclaration, Letter, Parameter } from './functions/declaration.ts';
 import { type Kind, nameKind } from './kind.ts';
 import type { CallNode } from './tree.ts';

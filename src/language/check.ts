@@ -9,11 +9,10 @@ import {
 } from '../units/dimension.ts';
 import { nearest } from '../units/nearest.ts';
 import { checkCall } from './check-call.ts';
+import type { Checker, Scope } from './checker.ts';
 import { maybeConstant } from './constant.ts';
-import type { Functions } from './functions/builtins.ts';
 import { type Kind, nameKind } from './kind.ts';
 import { fail, type Problem, type Span } from './problem.ts';
-import type { Details, ProblemCode } from './problem-codes.ts';
 import type {
   BinaryNode,
   Expression,
@@ -26,31 +25,12 @@ import type {
 } from './tree.ts';
 import { unifyKinds } from './unify.ts';
 
-/** What a formula may refer to. */
-export interface Scope {
-  readonly functions: Functions;
-  /** Undefined for a name that does not exist; `kind` is undefined where the named cell is itself at fault. */
-  lookUp(name: string): { readonly kind: Kind | undefined } | undefined;
-  names(): readonly string[];
-}
-
 export interface Checked {
   /** Undefined where a problem left no kind. */
   readonly kind: Kind | undefined;
   readonly problems: readonly Problem[];
   /** Kind of every part that has one. */
   readonly kinds: ReadonlyMap<Expression, Kind>;
-}
-
-/** What the rules of single node types work with. */
-export interface Checker {
-  readonly scope: Scope;
-  kindOf(node: Expression): Kind | undefined;
-  /** Reports and gives undefined, so that a rule can end with it. */
-  report<C extends ProblemCode>(code: C, where: Span, details: Details<C>): undefined;
-  add(problem: Problem): undefined;
-  /** An operand for people: `3 in (length)`. */
-  describe(node: Expression, kind: Kind): string;
 }
 
 /**

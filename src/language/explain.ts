@@ -118,8 +118,13 @@ function explainDivision(
   const bad = pairs(left, right).find(([a, b]) => Number.isNaN(divide(a, b)));
   if (bad === undefined || bad[1] !== 0) return fail('overflow', node, undefined);
   const text = source.slice(node.right.from, node.right.to);
-  const divisor = right instanceof Float64Array ? `an element of ${text}` : text;
+  const divisor = describeDivisor(node.right, right, text);
   return fail('division-by-zero', node, { divisor });
+}
+
+function describeDivisor(node: Expression, value: Value, text: string): string {
+  if (node.type === 'quantity') return 'the divisor is written as 0';
+  return value instanceof Float64Array ? `an element of ${text} is 0` : `${text} is 0`;
 }
 
 function explainPower(node: BinaryNode, left: Value, right: Value): Problem {

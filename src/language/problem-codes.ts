@@ -1,3 +1,5 @@
+import { didYouMean } from '../units/nearest.ts';
+
 /**
  * Every problem there is, each declared once: the sentence made from its details.
  * Messages are lower-case fragments that name the offender, both sides and the cure.
@@ -97,7 +99,7 @@ export const PROBLEMS = {
     `lists are worked element by element and must be equally long: ${d.left} against ${d.right}`,
 
   // Working with numbers.
-  'division-by-zero': (d: { divisor: string }) => `division by zero: ${d.divisor} is 0`,
+  'division-by-zero': (d: { divisor: string }) => `division by zero: ${d.divisor}`,
   'out-of-domain': (d: { sentence: string }) => d.sentence,
   'not-a-power': (d: { base: string; exponent: string }) =>
     `${d.base} to the power ${d.exponent} is not a real number`,
@@ -126,11 +128,6 @@ export type ProblemCode = keyof typeof PROBLEMS;
 /** What the sentence of a problem is made from. */
 export type Details<C extends ProblemCode> =
   Parameters<(typeof PROBLEMS)[C]> extends [infer D] ? D : undefined;
-
-function didYouMean(near: readonly string[]): string {
-  if (near.length === 0) return '';
-  return `; did you mean ${near.join(' or ')}?`;
-}
 
 function joiner(action: string): string {
   return { add: 'to', subtract: 'from', compare: 'with' }[action] ?? 'and';

@@ -1,4 +1,5 @@
-import { checkExpression, type Scope } from '../language/check.ts';
+import { checkExpression } from '../language/check.ts';
+import type { Scope } from '../language/checker.ts';
 import { compileExpression } from '../language/compile.ts';
 import type { Functions } from '../language/functions/builtins.ts';
 import { fail, type Problem } from '../language/problem.ts';
