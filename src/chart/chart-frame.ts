@@ -19,9 +19,12 @@ export const LEAD = 16;
 export const PAD = 5;
 /** From the top of the frame to the labels over it. */
 export const RISE = 5;
-/** Length of a tick and the room between it and its number. */
+/** Length of a tick. */
 export const TICK = 4;
-const ROOM = 4;
+/** Between the frame's ticks and the numbers at its left. */
+export const ROOM = 4;
+/** Between a tick and the number under it: clear of the lowest number at the left. */
+export const DEPTH = 7;
 
 /** The frame that lines are drawn in, and what stands around it. */
 export interface ChartFrame {
@@ -52,7 +55,7 @@ export function layOutFrame(
   const placed = placeCallouts(callouts, 0, width);
   const frameTop = top + Math.max(ROOM, calloutsHeight(callouts, placed) + RISE);
   const xLabel = letterAxis(formatAxisLabel(data.x), right);
-  const under = TICK + ROOM + TICK_SIZE * LINE + lettersHeight(xLabel, SIZE) + 2;
+  const under = TICK + DEPTH + TICK_SIZE * LINE + lettersHeight(xLabel, SIZE) + 2;
   const tall = Math.max(fixedHeight === undefined ? height : fixedHeight - frameTop - under, 120);
   const bottom = frameTop + Math.max(tall, columnHeight(plan));
   const axisLabels: readonly Lettering[] = [

@@ -10,7 +10,7 @@ import {
   setAttributes,
 } from '../drawing/svg.ts';
 import type { ChartData, Limits } from '../sheet/chart-data.ts';
-import { type ChartFrame, layOutFrame, TICK } from './chart-frame.ts';
+import { type ChartFrame, DEPTH, layOutFrame, ROOM, TICK } from './chart-frame.ts';
 import { listDots, type Place, type PlacedLabel, placeLabels } from './chart-labels.ts';
 import { formatOn } from './chart-number.ts';
 import { lineStyle } from './chart-palette.ts';
@@ -80,12 +80,22 @@ function plot(
 
 function plotAxes(plan: ChartPlan, chart: ChartFrame, pen: Pen): Plot.Markish[] {
   const { soft, rule, ink } = pen.inks;
-  const common = { color: soft, fontSize: TICK_SIZE, tickSize: TICK, tickPadding: 4, label: null };
+  const common = { color: soft, fontSize: TICK_SIZE, label: null };
   const [from, to] = plan.range.y;
   return [
     Plot.gridY(plan.yTicks, { stroke: rule, strokeOpacity: 1 }),
-    Plot.axisY(plan.yTicks, { ...common, tickSize: 0, tickPadding: 8, text: [...chart.yTicks] }),
-    Plot.axisX(plan.xTicks, { ...common, text: [...chart.xTicks] }),
+    Plot.axisY(plan.yTicks, {
+      ...common,
+      tickSize: 0,
+      tickPadding: TICK + ROOM,
+      text: [...chart.yTicks],
+    }),
+    Plot.axisX(plan.xTicks, {
+      ...common,
+      tickSize: TICK,
+      tickPadding: DEPTH,
+      text: [...chart.xTicks],
+    }),
     Plot.ruleY([from], { stroke: ink }),
     Plot.ruleY(from < 0 && to > 0 ? [0] : [], { stroke: soft }),
   ];
