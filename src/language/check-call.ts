@@ -1,4 +1,10 @@
-import { type Dimension, equalDimensions, NONE, nameDimension } from '../units/dimension.ts';
+import {
+  type Dimension,
+  equalDimensions,
+  isNone,
+  NONE,
+  nameDimension,
+} from '../units/dimension.ts';
 import { nearest } from '../units/nearest.ts';
 import { type Matched, matchArguments } from './arguments.ts';
 import type { Checker } from './checker.ts';
@@ -37,16 +43,34 @@ function checkMatched(
   );
   const bound: Partial<Record<Letter, Dimension>> = {};
   for (const [i, { parameter, value }] of matched.entries()) {
-    if (value === undefined) bindFallback(parameter, bound);
-    else if (kinds[i] === undefined) return undefined;
+    if (value === undefined) {
+      if (!bindFallback(node, parameter, matched[0]!, kinds[0], bound, checker)) return undefined;
+    } else if (kinds[i] === undefined) return undefined;
     else if (!checkArgument(node, parameter, value, kinds[i], bound, checker)) return undefined;
   }
   return resultKind(node, declaration, { matched, kinds, bound }, checker);
 }
 
-/** Mutates `bound`: an argument left out stands for a plain number. */
-function bindFallback(parameter: Parameter, bound: Partial<Record<Letter, Dimension>>): void {
-  if (typeof parameter.dimension === 'string') bound[parameter.dimension] ??= NONE;
+/**
+ * An argument left out stands for a plain number: rounding 2.6 mm to 1 would mean 1 m. Mutates
+ * `bound`.
+ */
+function bindFallback(
+  node: CallNode,
+  parameter: Parameter,
+  first: Matched,
+  kind: Kind | undefined,
+  bound: Partial<Record<Letter, Dimension>>,
+  checker: Checker,
+): boolean {
+  const { dimension, name } = parameter;
+  if (typeof dimension !== 'string' || isNone((bound[dimension] ??= NONE))) return true;
+  checker.report('wrong-dimension', node, {
+    where: `${node.name} without its ${name}`,
+    expected: 'a plain number',
+    found: checker.describe(first.value!, kind!),
+  });
+  return false;
 }
 
 /** Mutates `bound` when a letter is met for the first time. */
@@ -68,9 +92,10 @@ function checkArgument(
     return false;
   }
   if (!('dimension' in kind)) return true;
-  const wanted = wantedDimension(parameter, kind.dimension, bound);
   // An empty list has no dimension of its own: it fits anywhere.
-  if (equalDimensions(wanted, kind.dimension) || isEmpty(kind)) return true;
+  if (isEmpty(kind)) return true;
+  const wanted = wantedDimension(parameter, kind.dimension, bound);
+  if (equalDimensions(wanted, kind.dimension)) return true;
   checker.report('wrong-dimension', value, {
     where,
     expected: nameDimension(wanted),

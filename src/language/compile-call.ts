@@ -31,10 +31,13 @@ type Each = Extract<Work, { type: 'each' }>;
 type Whole = Extract<Work, { type: 'whole' }>;
 
 function compileEach({ run }: Each, runs: readonly NumberRun[]): Code {
+  // Arguments too: the angle of an infinite tangent would hide the overflow.
   const [a, b] = runs;
-  if (runs.length === 1) return numberCode((memory) => finite(run(a!(memory))));
-  if (runs.length === 2) return numberCode((memory) => finite(run(a!(memory), b!(memory))));
-  return numberCode((memory) => finite(run(...runs.map((code) => code(memory)))));
+  if (runs.length === 1) return numberCode((memory) => finite(run(finite(a!(memory)))));
+  if (runs.length === 2) {
+    return numberCode((memory) => finite(run(finite(a!(memory)), finite(b!(memory)))));
+  }
+  return numberCode((memory) => finite(run(...runs.map((code) => finite(code(memory))))));
 }
 
 function compileLifted({ run }: Each, codes: readonly Code[]): ListRun {
@@ -43,7 +46,7 @@ function compileLifted({ run }: Each, codes: readonly Code[]): ListRun {
     const length = commonLength(values);
     if (length === undefined) return undefined;
     return Float64Array.from({ length }, (_, i) =>
-      finite(run(...values.map((value) => (typeof value === 'number' ? value : value![i]!)))),
+      finite(run(...values.map((value) => finite(typeof value === 'number' ? value : value![i]!)))),
     );
   };
 }

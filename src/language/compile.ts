@@ -172,7 +172,7 @@ function compileComparison(operator: string, left: Code, right: Code): Code {
   return numberCode((memory) => {
     const x = a(memory);
     const y = b(memory);
-    if (Number.isNaN(x) || Number.isNaN(y)) return Number.NaN;
+    if (x - x !== 0 || y - y !== 0) return Number.NaN;
     return holds(x, y) ? 1 : 0;
   });
 }

@@ -95,7 +95,7 @@ function explainBinary(node: BinaryNode, context: ExplainContext): Problem | und
     return fail('list-length', node, { left: `${left.length} elements`, right: `${right.length}` });
   }
   if (node.operator === '/') return explainDivision(node, left!, right!, context);
-  if (node.operator === '^') return explainPower(node, left!, right!);
+  if (node.operator === '^') return explainPower(node, left!, right!, context);
   return fail('overflow', node, undefined);
 }
 
@@ -127,11 +127,21 @@ function describeDivisor(node: Expression, value: Value, text: string): string {
   return value instanceof Float64Array ? `an element of ${text} is 0` : `${text} is 0`;
 }
 
-function explainPower(node: BinaryNode, left: Value, right: Value): Problem {
-  const bad = pairs(left, right).find(([a, b]) => Number.isNaN(raise(a, b)));
-  if (bad === undefined || !Number.isNaN(bad[0] ** bad[1]))
-    return fail('overflow', node, undefined);
-  return fail('not-a-power', node, { base: `${bad[0]}`, exponent: `${bad[1]}` });
+function explainPower(
+  node: BinaryNode,
+  left: Value,
+  right: Value,
+  { source }: ExplainContext,
+): Problem {
+  const [a, b] = pairs(left, right).find((pair) => Number.isNaN(raise(...pair)))!;
+  const base = source.slice(node.left.from, node.left.to);
+  const exponent = source.slice(node.right.from, node.right.to);
+  if (a === 0) {
+    return fail('division-by-zero', node, { divisor: describeDivisor(node.left, left, base) });
+  }
+  return a < 0 && Number.isNaN(a ** b)
+    ? fail('not-a-power', node, { base, exponent })
+    : fail('overflow', node, undefined);
 }
 
 function explainCall(node: CallNode, context: ExplainContext): Problem | undefined {

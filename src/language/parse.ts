@@ -93,7 +93,7 @@ function createReader(cursor: Cursor) {
   function expression(): Expression {
     const left = either();
     if (maybeWord('otherwise') === undefined) return left;
-    if (left.type !== 'name') throw unexpectedBefore(left);
+    if (left.type !== 'name' || left.name === 'pi') throw unexpectedBefore(left);
     const fallback = deeper(expression);
     return { type: 'otherwise', name: left, fallback, from: left.from, to: fallback.to };
   }
