@@ -4,7 +4,7 @@ import type { ChartData, Mark } from '../sheet/chart-data.ts';
 import { formatTo, resolutionOf } from './chart-number.ts';
 import { type DrawnRange, drawnRange, type Range } from './chart-range.ts';
 import { createTicks, niceRange, tickStep } from './chart-ticks.ts';
-import { clipLine, type Point } from './clip-line.ts';
+import { clipLine, listStretches, type Point } from './clip-line.ts';
 import { findLineEnd } from './line-end.ts';
 
 /** Sizes of lettering in px. */
@@ -73,10 +73,27 @@ function labelLines(
 ): readonly PlannedLabel[] {
   if (isNamedByAxis(data)) return [];
   return lines.flatMap(({ index, stretches }) => {
+    const { label, points } = data.series[index]!;
     const end = findLineEnd(stretches, range);
-    const text = wrap(data.series[index]!.label, width, 700);
-    return end === undefined ? [] : [{ ...end, ...text, line: index, drawn: true }];
+    if (end === undefined) return tellAbsent(label, points, range, width, index);
+    return [{ ...end, ...wrap(label, width, 700), line: index, drawn: true }];
   });
+}
+
+/** A line that runs wholly past the chart is told, not left out; one without values is not. */
+function tellAbsent(
+  label: string,
+  points: readonly Point[],
+  { x, y }: DrawnRange,
+  width: number,
+  line: number,
+): readonly PlannedLabel[] {
+  const [first] = listStretches(points).flat();
+  if (first === undefined) return [];
+  const off = first[1] > y[1] ? 1 : -1;
+  const text = `${label} (off the chart, ${nameOff({ axis: 'y' }, off)})`;
+  const point = [x[1], off === 1 ? y[1] : y[0]] as const;
+  return [{ ...wrap(text, width, 700), point, edge: 'right', line, drawn: false }];
 }
 
 /** A single line whose name already stands at the axis needs no label. */
@@ -103,7 +120,7 @@ function labelMark(data: ChartData, mark: Mark, range: DrawnRange, width: number
   return { ...wrap(text, width, 400), point, edge, line: undefined, drawn: off === 0 };
 }
 
-function nameOff({ axis }: Mark, off: number): string {
+function nameOff({ axis }: Pick<Mark, 'axis'>, off: number): string {
   if (axis === 'y') return off > 0 ? 'higher' : 'lower';
   return off > 0 ? 'further right' : 'further left';
 }

@@ -65,15 +65,22 @@ export function sayPlace({ x, y, series }: ChartData, { value, label }: Mark): s
 /** Where each line lies in a window. */
 export function sayWindow({ x, y, series }: ChartData, { least, most, label }: Limits): string {
   const window = joinWords(label, `${formatOn(y, least)} to ${formatOn(y, most)}`);
-  const told = series.flatMap((line) => {
-    const shape = describeShape(line.points, [y.from, y.to]);
-    if (shape.course === 'nothing') return [];
-    const spans = findInside(line.points, least, most);
-    return [{ name: nameInList(line.label), where: sayInside(x, shape, spans) }];
-  });
+  const groups = new Map<string, string[]>();
+  for (const { label: name, points } of series) {
+    const shape = describeShape(points, [y.from, y.to]);
+    if (shape.course === 'nothing') continue;
+    const where = sayInside(x, shape, findInside(points, least, most));
+    groups.set(where, [...(groups.get(where) ?? []), nameInList(name)]);
+  }
+  const told = [...groups].map(([where, names]) =>
+    names.length === series.length && names.length > 1
+      ? `every line lies ${where}`
+      : `${listWords(names)} ${names.length === 1 ? 'lies' : 'lie'} ${where}`,
+  );
   if (told.length === 0) return '';
-  if (series.length === 1) return `it lies ${told[0]!.where.replace(' ', ` ${window}, `)}`;
-  return `${window}: ${told.map(({ name, where }) => `${name} lies ${where}`).join('; ')}`;
+  const [only] = groups.keys();
+  if (series.length === 1) return `it lies ${only!.replace(' ', ` ${window}, `)}`;
+  return `${window}: ${told.join('; ')}`;
 }
 
 function sayInside(

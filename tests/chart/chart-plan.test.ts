@@ -50,3 +50,14 @@ test('ticks stand in the range, further apart where there is less room', () => {
   expect(narrow.xTicks.length).toBeLessThan(wide.xTicks.length);
   expect(wide.xTicks.every((tick) => tick >= 0 && tick <= 10)).toBe(true);
 });
+
+test('a line that runs wholly past the chart is told', () => {
+  const line = (label: string, height: number) => ({
+    label,
+    points: sample(() => height, 0, 10),
+    now: undefined,
+  });
+  expect(
+    texts(chart({ series: [line('In', 5), line('Over', 50), line('None', Number.NaN)] })),
+  ).toEqual(['In', 'Over (off the chart, higher)']);
+});

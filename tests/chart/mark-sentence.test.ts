@@ -67,5 +67,18 @@ test('a window tells where lines lie in it', () => {
       () => 9,
     ),
   ).toBe('Window, 2 mm to 6 mm: a lies inside throughout; b lies outside throughout');
+  expect(
+    say(
+      up,
+      () => 9,
+      () => 9,
+    ),
+  ).toBe('Window, 2 mm to 6 mm: a lies inside from 2 s to 6 s; b and c lie outside throughout');
+  expect(
+    say(
+      () => 4,
+      () => 5,
+    ),
+  ).toBe('Window, 2 mm to 6 mm: every line lies inside throughout');
   expect(say(() => Number.NaN)).toBe('');
 });
