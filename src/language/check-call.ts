@@ -64,7 +64,9 @@ function bindFallback(
   checker: Checker,
 ): boolean {
   const { dimension, name } = parameter;
-  if (typeof dimension !== 'string' || isNone((bound[dimension] ??= NONE))) return true;
+  if (typeof dimension !== 'string') return true;
+  bound[dimension] ??= NONE;
+  if (isNone(bound[dimension])) return true;
   checker.report('wrong-dimension', node, {
     where: `${node.name} without its ${name}`,
     expected: 'a plain number',
