@@ -9,7 +9,8 @@ import { all, create, type EvalFunction } from 'mathjs';
 export interface Peer {
   /** Works all formulas; the scope that comes back holds results by their names. */
   readonly solve: () => Map<string, unknown>;
-  readonly formulas: number;
+  /** Names of what is worked. */
+  readonly formulas: readonly string[];
 }
 
 const math = create(all!);
@@ -97,7 +98,7 @@ function createPeer(
     ([name, text]) => [name, math.evaluate(text)] as const,
   );
   const formulas = Object.entries(work).map(([name, text]) => [name, math.compile(text)] as const);
-  return { solve: () => workAll(readings, formulas), formulas: formulas.length };
+  return { solve: () => workAll(readings, formulas), formulas: Object.keys(work) };
 }
 
 function workAll(

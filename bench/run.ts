@@ -1,0 +1,104 @@
+/**
+ * `npm run bench`: Layshaft beside the same arithmetic written by hand, beside mathjs with units,
+ * and beside itself on larger and larger sheets; all in one run, so that the ratios hold on any
+ * machine.
+ */
+
+import { GEARING_READINGS, solveGearing } from './by-hand/gearing.ts';
+import { BEARING_READINGS, solveBearing } from './by-hand/release-bearing.ts';
+import { generateSheet, lastReading } from './generated-sheet.ts';
+import { fitExponent } from './growth.ts';
+import { createBearingPeer, createGearingPeer, type Peer } from './mathjs-peer.ts';
+import { measure } from './measure.ts';
+import { type OpenedSheet, openBook, openNotebook, openSheet } from './opened-sheet.ts';
+import { alone, atMost, fasterBy, formatTable, growth, type Row } from './table.ts';
+
+const SIZES = [100, 1_000, 10_000] as const;
+
+function benchSheet(
+  name: string,
+  sheet: OpenedSheet,
+  byHand: () => unknown,
+  peer: Peer,
+): readonly Row[] {
+  const same = sheet.solveOnly(new Set(peer.formulas));
+  const medians = measure([
+    { name: 'all', work: sheet.solve },
+    { name: 'by hand', work: byHand },
+    { name: 'same', work: same },
+    { name: 'mathjs', work: peer.solve },
+  ]);
+  const [all, hand] = [medians.get('all')!, medians.get('by hand')!];
+  const [ours, mathjs] = [medians.get('same')!, medians.get('mathjs')!];
+  return [
+    atMost(`${name}: solve, beside the same by hand`, all, hand, 2),
+    fasterBy(`${name}: ${peer.formulas.length} formulas, beside mathjs`, ours, mathjs, 20),
+  ];
+}
+
+/** Two sets of readings by turns: arithmetic on one that never changes could be done beforehand. */
+function inTurns<T extends object>(
+  solve: (readings: T) => unknown,
+  readings: T,
+  change: Partial<T>,
+): () => unknown {
+  const both = [{ ...readings }, { ...readings, ...change }] as const;
+  let turn = 0;
+  return () => {
+    turn = 1 - turn;
+    return solve(both[turn]!);
+  };
+}
+
+interface Work {
+  readonly what: string;
+  readonly work: (size: number) => () => unknown;
+  /** Bar for the exponent of growth. */
+  readonly bar: number;
+}
+
+const GROWING: readonly Work[] = [
+  { what: 'opening', work: prepareOpening, bar: 1.1 },
+  { what: 'full solve', work: (size) => openGenerated(size).solve, bar: 1.1 },
+  { what: 'one change', work: prepareChange, bar: 0.2 },
+];
+
+function prepareOpening(size: number): () => unknown {
+  const text = generateSheet(size);
+  return () => openBook(text, 'generated.md');
+}
+
+function prepareChange(size: number): () => unknown {
+  return openGenerated(size).change(lastReading(size), ['3.2', '3.3']);
+}
+
+function openGenerated(size: number): OpenedSheet {
+  return openSheet(generateSheet(size), 'generated.md');
+}
+
+function benchGrowth({ what, work, bar }: Work): readonly Row[] {
+  const contenders = SIZES.map((size) => ({ name: String(size), work: work(size) }));
+  const medians = measure(contenders, { rounds: 15 });
+  const points = SIZES.map((size) => [size, medians.get(String(size))!] as const);
+  const times = points.map(([size, time]) => alone(`${what}, ${size} cells`, time));
+  return [...times, growth(`${what}: exponent of growth`, fitExponent(points), bar)];
+}
+
+const rows = [
+  ...benchSheet(
+    'gearing',
+    openNotebook('20-gearing'),
+    inTurns(solveGearing, GEARING_READINGS, { cruise_speed: 30 }),
+    createGearingPeer(),
+  ),
+  ...benchSheet(
+    'release bearing',
+    openNotebook('70-release-bearing'),
+    inTurns(solveBearing, BEARING_READINGS, { disc_wear: 0.001 }),
+    createBearingPeer(),
+  ),
+  ...GROWING.flatMap(benchGrowth),
+];
+console.log(formatTable(rows));
+const missed = rows.filter(({ met }) => met === false).length;
+console.log(missed === 0 ? '\nall bars met' : `\n${missed} bars missed`);
