@@ -71,7 +71,8 @@ function labelLines(
   range: DrawnRange,
   width: number,
 ): readonly PlannedLabel[] {
-  if (isNamedByAxis(data)) return [];
+  // A single line is named by its axis.
+  if (data.series.length === 1) return [];
   return lines.flatMap(({ index, stretches }) => {
     const { label, points } = data.series[index]!;
     const end = findLineEnd(stretches, range);
@@ -94,13 +95,6 @@ function tellAbsent(
   const text = `${label} (off the chart, ${nameOff({ axis: 'y' }, off)})`;
   const point = [x[1], off === 1 ? y[1] : y[0]] as const;
   return [{ ...wrap(text, width, 700), point, edge: 'right', line, drawn: false }];
-}
-
-/** A single line whose name already stands at the axis needs no label. */
-function isNamedByAxis({ series, y }: ChartData): boolean {
-  const [only] = series;
-  if (series.length !== 1 || only === undefined) return false;
-  return only.label === '' || only.label.toLowerCase() === y.label.toLowerCase();
 }
 
 function labelMarks(data: ChartData, range: DrawnRange, width: number): readonly PlannedLabel[] {

@@ -22,25 +22,36 @@ export function sayLevel(data: ChartData, { value, label }: Mark): string {
   return [`${level}, is met by ${told}`, rest].filter((part) => part !== '').join('; ');
 }
 
+type Stance = 'below' | 'up to' | 'above' | 'down to';
+
+/** Nearer to a level than this share of the axis, a line comes up or down to it. */
+const TOUCH = 1e-3;
+
+const STANCES: readonly (readonly [stance: Stance, one: string, several: string])[] = [
+  ['up to', 'comes up to', 'come up to'],
+  ['down to', 'comes down to', 'come down to'],
+  ['below', 'stays below', 'stay below'],
+  ['above', 'stays above', 'stay above'],
+];
+
 function saySides({ y, series }: ChartData, value: number, level: string): string {
-  const range = [y.from, y.to] as const;
-  const shapes = series.map(({ points }) => describeShape(points, range));
-  const below = series.filter((_, i) => shapes[i]!.highest[1] < value);
-  const above = series.filter((_, i) => shapes[i]!.lowest[1] > value);
-  return [
-    sayStay(below, series.length, `below ${level}`),
-    sayStay(above, series.length, `above ${level}`),
-  ]
-    .filter((part) => part !== '')
-    .join('; ');
+  const stances = series.map((line) => stanceOf(line, y, value));
+  const told = STANCES.flatMap(([stance, one, several]) => {
+    const names = series.filter((_, i) => stances[i] === stance).map(({ label }) => label);
+    if (names.length === 0) return [];
+    if (series.length === 1) return [`it ${one} ${level}`];
+    if (names.length === series.length) return [`every line ${one} ${level}`];
+    return [`${listWords(names.map(nameInList))} ${names.length === 1 ? one : several} ${level}`];
+  });
+  return told.join('; ');
 }
 
-function sayStay(lines: readonly Series[], all: number, where: string): string {
-  if (lines.length === 0) return '';
-  if (all === 1) return `it stays ${where}`;
-  if (lines.length === all) return `every line stays ${where}`;
-  const names = listWords(lines.map(({ label }) => nameInList(label)));
-  return `${names} ${lines.length === 1 ? 'stays' : 'stay'} ${where}`;
+function stanceOf({ points }: Series, y: Axis, value: number): Stance | undefined {
+  const { highest, lowest } = describeShape(points, [y.from, y.to]);
+  const touch = Math.abs(y.to - y.from) * TOUCH;
+  if (highest[1] < value) return highest[1] >= value - touch ? 'up to' : 'below';
+  if (lowest[1] > value) return lowest[1] <= value + touch ? 'down to' : 'above';
+  return undefined;
 }
 
 function sayCrossings(x: Axis, crossings: readonly number[]): string {

@@ -53,7 +53,7 @@ test('dots stand where the present point is on the chart', () => {
 
 test('a line that ends inside is led to its name', () => {
   const early = { label: 'Early', points: sample((x) => x, 0, 5), now: undefined };
-  const [placed] = label(chart({ series: [early] }));
+  const [placed] = label(chart({ series: [early, { ...early, label: 'Same' }] }));
   expect(placed?.leader).not.toBe('');
   expect(placed?.names).toBe(0);
 });

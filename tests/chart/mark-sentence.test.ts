@@ -18,6 +18,8 @@ test.each([
   ['it meets Limit, 5 mm, at 5 s', lines(up), 5],
   ['it stays below Limit, 50 mm', lines(up), 50],
   ['it stays above Limit, −5 mm', lines(up), -5],
+  ['it comes up to Limit, 10 mm', lines((x) => 0.99999 * x), 10],
+  ['it comes down to Limit, 0 mm', lines((x) => x + 0.0001), 0],
   ['it meets Limit, 5 mm, at 2 s and 8 s', lines((x) => Math.abs(x - 5) + 2), 5],
   ['it meets Limit, 5 mm, at 1.57 s, 4.71 s and 7.85 s', lines((x) => 5 + 3 * Math.cos(x)), 5],
   ['Limit, 5 mm, is met by a at 5 s; b stays below it', lines(up, (x) => x / 4), 5],
