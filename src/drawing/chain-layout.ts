@@ -141,11 +141,13 @@ export function isShort({ from, to }: ChainLink): boolean {
 function placeOver(entry: Entry, top: number, { width }: Room): ChainRow {
   const size = sizeOf(entry);
   const lead = entry.closing ? `=\u00a0${entry.value}` : entry.value;
-  const lines = wrapText(`${lead} ${entry.label}`, width - 4, size, 700);
-  const middle = (entry.from + entry.to) / 2;
-  const x = keepBlock(middle, widestLine(lines, size, 700), 2, width - 2);
-  const y = top + lettersHeight(lines, size) + liftOf(entry);
   const weight = entry.closing ? 700 : 400;
+  // The value is bold in either case: what it is wider by is kept free.
+  const bolder = textWidth(lead, size, 700) - textWidth(lead, size, weight);
+  const lines = wrapText(`${lead} ${entry.label}`, width - 4 - bolder, size, weight);
+  const middle = (entry.from + entry.to) / 2;
+  const x = keepBlock(middle, widestLine(lines, size, weight) + bolder, 2, width - 2);
+  const y = top + lettersHeight(lines, size) + liftOf(entry);
   const letters = { lines, x, top, anchor: 'start', size, weight, lead, halo: true } as const;
   return { ...entry, top, y, foot: y + DROP, letters: [letters] };
 }
