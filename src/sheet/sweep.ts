@@ -4,11 +4,11 @@ import type { System, Unit } from '../units/unit.ts';
 import type { Book } from './book.ts';
 import type { Chart, Formula, LinkedChart } from './cell.ts';
 import type { Axis, ChartData, Series } from './chart-data.ts';
-import { dependentsOf } from './dependents.ts';
-import { copyFrame, type Frame } from './frame.ts';
+import type { Frame } from './frame.ts';
+import { createProbe } from './probe.ts';
 import { sampleCurve } from './sample-curve.ts';
 import type { ChartStatement } from './sheet.ts';
-import { evaluate, explainCell } from './solve.ts';
+import { explainCell } from './solve.ts';
 
 /**
  * Draws results over a range of one given: the sheet is worked again at each point. The frame
@@ -48,7 +48,8 @@ function drawChart(
 ): ChartData {
   const { over, results, xUnit, yUnit } = linked!;
   const [x, y] = [axisUnit(xUnit, system), axisUnit(yUnit, system)];
-  const at = createSweep(book, frame, linked!);
+  const probe = createProbe(book, frame, [over], results);
+  const at = (place: number) => probe.at([place]);
   const points = sampleCurve(at, from, to);
   const present = frame.memory.numbers[over]!;
   const now = Number.isFinite(present) ? at(present) : [];
@@ -93,38 +94,6 @@ interface AxisUnit {
 function axisUnit(unit: Unit | undefined, system: System | undefined): AxisUnit {
   if (unit === undefined) return { symbol: '', factor: 1 };
   return system === undefined ? unit : unitIn(unit, system);
-}
-
-/** What all results come to when the given is `x`, one number a line; works only what hangs on it. */
-function createSweep(
-  book: Book,
-  frame: Frame,
-  { over, results }: LinkedChart,
-): (x: number) => number[] {
-  const scratch = copyFrame(frame);
-  const { numbers, others, blanks } = scratch.memory;
-  const moved = dependentsOf(book)(over);
-  const needed = upstreamOf(book, results);
-  const path = book.order.filter(
-    (index) => index !== over && moved.has(index) && needed.has(index),
-  );
-  blanks[over] = 0;
-  return (x) => {
-    numbers[over] = x;
-    for (const index of path) evaluate(book, scratch, index);
-    return results.flatMap((index) => {
-      const isList = book.cells[index]!.kind!.type === 'list';
-      return isList
-        ? Array.from((others[index] as Float64Array | undefined) ?? [])
-        : [numbers[index]!];
-    });
-  };
-}
-
-function upstreamOf(book: Book, cells: readonly number[]): ReadonlySet<number> {
-  const found = new Set(cells);
-  for (const index of found) for (const input of book.cells[index]!.inputs) found.add(input);
-  return found;
 }
 
 function labelSeries(

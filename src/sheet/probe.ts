@@ -1,0 +1,63 @@
+import type { Book } from './book.ts';
+import { dependentsOf } from './dependents.ts';
+import { copyFrame, type Frame } from './frame.ts';
+import { evaluate } from './solve.ts';
+
+/** Works some cells of a book again and again with other values for some givens. */
+export interface Probe {
+  /**
+   * The results with these values (SI, in the order of the givens): one number a quantity, its
+   * elements for a list; NaN, or no element, where there is no value.
+   */
+  at(values: readonly number[]): number[];
+  /** Each result's own numbers, in the order in which the results were asked for. */
+  eachAt(values: readonly number[]): readonly (readonly number[])[];
+}
+
+/**
+ * Prepares a probe. The frame itself stays as it is: the probe works on a copy, and only the cells
+ * that lie between the givens and the results.
+ */
+export function createProbe(
+  book: Book,
+  frame: Frame,
+  givens: readonly number[],
+  results: readonly number[],
+): Probe {
+  const scratch = copyFrame(frame);
+  const { numbers, others, blanks } = scratch.memory;
+  const path = pathBetween(book, givens, results);
+  for (const given of givens) blanks[given] = 0;
+
+  function eachAt(values: readonly number[]): number[][] {
+    for (let i = 0; i < givens.length; i += 1) numbers[givens[i]!] = values[i]!;
+    for (const index of path) evaluate(book, scratch, index);
+    return results.map((index) => {
+      const isList = book.cells[index]!.kind?.type === 'list';
+      if (isList) return Array.from((others[index] as Float64Array | undefined) ?? []);
+      return [numbers[index]!];
+    });
+  }
+
+  return { eachAt, at: (values) => eachAt(values).flat() };
+}
+
+/** The cells to be worked again, in order: those that hang on a given and that a result needs. */
+export function pathBetween(
+  book: Book,
+  givens: readonly number[],
+  results: readonly number[],
+): readonly number[] {
+  const dependents = dependentsOf(book);
+  const moved = new Set(givens.flatMap((given) => [...dependents(given)]));
+  const needed = upstreamOf(book, results);
+  const fixed = new Set(givens);
+  return book.order.filter((index) => moved.has(index) && needed.has(index) && !fixed.has(index));
+}
+
+/** These cells and all that they hang on. */
+export function upstreamOf(book: Book, cells: readonly number[]): ReadonlySet<number> {
+  const found = new Set(cells);
+  for (const index of found) for (const input of book.cells[index]!.inputs) found.add(input);
+  return found;
+}
