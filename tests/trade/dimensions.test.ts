@@ -1,0 +1,23 @@
+import { expect, test } from 'vitest';
+import * as dimensions from '../../src/trade/dimensions.ts';
+import { parseUnit } from '../../src/units/parse-unit.ts';
+
+test.each([
+  ['LENGTH', 'in'],
+  ['SECOND_MOMENT', 'mm^4'],
+  ['MASS', 'lb'],
+  ['TIME', 's'],
+  ['ANGLE', 'deg'],
+  ['SPEED', 'mph'],
+  ['TURNING_SPEED', 'rpm'],
+  ['FORCE', 'lbf'],
+  ['TORQUE', 'lbf·ft'],
+  ['ENERGY', 'W*s'],
+  ['POWER', 'hp'],
+  ['PRESSURE', 'psi'],
+  ['INERTIA', 'kg*m^2/rad^2'],
+  ['TURN_PER_LENGTH', 'rev/mi'],
+  ['MASS_PER_LENGTH', 'kg/m'],
+] as const)('%s is that of %s', (name, unit) => {
+  expect(dimensions[name]).toEqual(parseUnit(unit)!.dimension);
+});
