@@ -26,6 +26,8 @@ import { createTroubleBar } from './trouble-bar.ts';
 export interface AppHost {
   readonly root: HTMLElement;
   readonly book: Book;
+  /** Name of the sheet that opens where the address names none. */
+  readonly home: string;
   /** Files of sheets that could not be had. */
   readonly missing: readonly string[];
   readonly store: Store;
@@ -55,7 +57,7 @@ export function createApp(host: AppHost): App {
     onJob,
   });
   const saver = createSaver(store, desk.job, showSaved);
-  const home = book.sheets.find((sheet) => (sheet.number ?? 0) > 0) ?? book.sheets[0];
+  const home = book.sheets.find((sheet) => sheet.name === host.home) ?? book.sheets[0];
   const units = createSystemSwitch(desk.chooseSystem);
   const theme = createThemeSwitch(host.theme);
   const header = createHeader(

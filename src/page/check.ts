@@ -32,8 +32,8 @@ function createGauges(desk: Desk, sheet: Sheet, block: CheckBlock): View {
   });
   return {
     element: h(
-      'section',
-      { class: 'block', 'aria-label': 'Check' },
+      'div',
+      { class: 'block', role: 'group', 'aria-label': 'Check' },
       ...views.map((view) => view.element),
     ),
     cells: views.flatMap((view) => view.cells),

@@ -17,8 +17,8 @@ export function createFrom(desk: Desk, sheet: Sheet, block: FromBlock): View {
   });
   return {
     element: h(
-      'section',
-      { class: 'given carried block', 'aria-label': 'Carried in' },
+      'div',
+      { class: 'given carried block', role: 'group', 'aria-label': 'Carried in' },
       ...lines.map((line) => line.element),
     ),
     cells: lines.flatMap((line) => line.cells),

@@ -15,8 +15,8 @@ export function createGivens(desk: Desk, sheet: Sheet, block: GivenBlock): View 
   });
   return {
     element: h(
-      'section',
-      { class: 'given block', 'aria-label': 'Readings' },
+      'div',
+      { class: 'given block', role: 'group', 'aria-label': 'Readings' },
       ...rows.map((row) => row.element),
     ),
     cells: rows.flatMap((row) => row.cells),

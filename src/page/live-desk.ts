@@ -71,7 +71,10 @@ export function createLiveDesk(options: DeskOptions): LiveDesk {
     history = next;
     for (const [sheet, name] of changedEntries(before, next.job)) {
       const cell = book.find(sheet, name);
-      if (cell?.role === 'given') drive.enter(cell.index, entryIn(next.job, sheet, name));
+      if (cell?.role !== 'given') continue;
+      drive.enter(cell.index, entryIn(next.job, sheet, name));
+      // The field answers at once; what hangs on it follows with the next frame.
+      gather(cell.index);
     }
     options.onJob(history, before);
   }

@@ -10,11 +10,15 @@ const ADDRESSES: Readonly<Record<string, string>> = import.meta.glob('../../note
   eager: true,
 });
 
+/** The sheet that shows soonest what the page is for: three figures in, a chart out. */
+const HOME = '20-gearing';
+
 const { sheets, missing } = await fetchSheets(ADDRESSES, fetch.bind(globalThis));
 const dark = matchMedia('(prefers-color-scheme: dark)');
 const app = createApp({
   root: document.getElementById('layshaft-page')!,
   book: linkBook(sheets),
+  home: HOME,
   missing,
   store: createStore(localStorage, () => new Date()),
   theme: { root: document.documentElement, shelf: localStorage, prefersDark: () => dark.matches },

@@ -45,8 +45,12 @@ export function createStack(desk: Desk, sheet: Sheet, block: StackBlock): View {
   refresh();
   const notes = [...sourceNote(cell.source), ...carriedNotes(desk, cell)];
   return {
-    element: h('section', { class: 'block', 'aria-label': cell.label }, createRow(figure, notes)),
-    cells: [cell.index, ...cell.inputs],
+    element: h(
+      'div',
+      { class: 'block', role: 'group', 'aria-label': cell.label },
+      createRow(figure, notes),
+    ),
+    cells: [cell.index],
     refresh,
     dispose: drawn.dispose,
   };

@@ -14,8 +14,8 @@ export function createSteps(block: StepsBlock, ticks: Ticks): View {
   const lines = block.steps.map((step) => createStep(step, ticks));
   const left = h('p', { class: 'steps-left' });
   const element = h(
-    'section',
-    { class: 'steps', 'aria-label': block.title },
+    'div',
+    { class: 'steps', role: 'group', 'aria-label': block.title },
     h('p', { class: 'steps-title' }, block.title),
     h('ol', {}, ...lines.map((line) => line.element)),
     left,

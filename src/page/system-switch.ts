@@ -14,11 +14,13 @@ const CHOICES: readonly (readonly [System, string, string])[] = [
 
 /** One switch for the units of the whole page. */
 export function createSystemSwitch(choose: (system: System) => void): SystemSwitch {
-  const inputs = CHOICES.map(([system]) =>
+  const inputs = CHOICES.map(([system, long, short]) =>
     h('input', {
       type: 'radio',
       name: 'system',
       value: system,
+      // Which of the two words is seen depends on the width of the page.
+      'aria-label': `${long}, ${short}`,
       on: { change: () => choose(system) },
     }),
   );

@@ -35,8 +35,8 @@ export function createReferenceTable(desk: Desk, sheet: Sheet, block: TableBlock
   refresh();
   return {
     element: h(
-      'section',
-      { class: 'block', 'aria-label': table.label },
+      'div',
+      { class: 'block', role: 'group', 'aria-label': table.label },
       createRow(box, sourceNote(table.source)),
     ),
     cells: [cell.index],

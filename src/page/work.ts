@@ -25,8 +25,8 @@ export function createWork(desk: Desk, sheet: Sheet, block: WorkBlock): View {
   });
   return {
     element: h(
-      'section',
-      { class: 'work block', 'aria-label': 'Working' },
+      'div',
+      { class: 'work block', role: 'group', 'aria-label': 'Working' },
       ...lines.map((line) => line.element),
     ),
     cells: lines.flatMap((line) => line.cells),
@@ -76,5 +76,5 @@ function createLine(desk: Desk, sheet: Sheet, cell: Cell, statement: WorkStateme
 
   refresh();
   const notes = [...sourceNote(cell.source), ...carriedNotes(desk, cell)];
-  return { element: createRow(line, notes), cells: [cell.index, ...cell.inputs], refresh };
+  return { element: createRow(line, notes), cells: [cell.index], refresh };
 }

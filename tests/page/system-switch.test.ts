@@ -20,8 +20,8 @@ test('choosing tells which', () => {
 test('each choice is named in full, whatever is shown', () => {
   const { element } = createSystemSwitch(() => {});
   expect(element.querySelector('legend')?.textContent).toBe('Units');
-  expect([...element.querySelectorAll('label')].map((label) => label.textContent)).toEqual([
-    'inch-poundin',
-    'metricmm',
+  expect([...element.querySelectorAll('input')].map((input) => input.ariaLabel)).toEqual([
+    'inch-pound, in',
+    'metric, mm',
   ]);
 });

@@ -1,0 +1,150 @@
+import axe from 'axe-core';
+import type { Browser, Page } from 'playwright';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { openBrowser } from '../support/open-browser.ts';
+import { BEARING, enter, GEARING, openApp, SHEETS } from './open-app.ts';
+
+let browser: Browser;
+
+beforeAll(async () => {
+  browser = await openBrowser();
+});
+afterAll(() => browser.close());
+
+/** What axe finds, a line each. */
+async function findBarriers(page: Page): Promise<readonly string[]> {
+  // The page's own policy lets no script in but its own, so the checker comes by the debugger.
+  await page.evaluate(axe.source);
+  const found = await page.evaluate(async () => {
+    const { axe: checker } = window as unknown as { axe: typeof import('axe-core') };
+    const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+    return (await checker.run(document, { runOnly: tags })).violations;
+  });
+  return found.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.html.slice(0, 200)}`));
+}
+
+async function waitForCharts(page: Page): Promise<void> {
+  const charts = await page.locator('figure.chart').count();
+  await expect.poll(() => page.locator('figure.chart svg').count()).toBeGreaterThanOrEqual(charts);
+}
+
+const THEMES = ['light', 'dark'] as const;
+const VIEWS = SHEETS.flatMap((sheet) => THEMES.map((theme) => [sheet, theme] as const));
+
+test.each(VIEWS)('axe finds nothing on %s, %s', async (sheet, colorScheme) => {
+  const { page } = await openApp(browser, sheet, { colorScheme });
+  await waitForCharts(page);
+  expect(await findBarriers(page)).toEqual([]);
+});
+
+test.each(THEMES)('axe finds nothing where things have gone wrong, %s', async (colorScheme) => {
+  const { page } = await openApp(browser, BEARING, { colorScheme });
+  await enter(page, 'finger_reading', 'about three');
+  await enter(page, 'wanted_gap', '0.300');
+  await page.locator('.waits').first().waitFor();
+  await page.locator('summary').first().click();
+  expect(await findBarriers(page)).toEqual([]);
+});
+
+test('axe finds nothing on a narrow page', async () => {
+  const { page } = await openApp(browser, GEARING, { viewport: { width: 390, height: 844 } });
+  await waitForCharts(page);
+  expect(await findBarriers(page)).toEqual([]);
+});
+
+test.each(SHEETS)('%s needs no scrolling sideways at 320 px', async (sheet) => {
+  const { page } = await openApp(browser, sheet, { viewport: { width: 320, height: 700 } });
+  await waitForCharts(page);
+  const widths = await page.evaluate(() => {
+    const wide = [...document.querySelectorAll('main *')].filter(
+      (element) =>
+        element.getBoundingClientRect().right > innerWidth + 1 &&
+        element.closest('.wide, .formula, .route ol') === null &&
+        element.closest('svg') === null,
+    );
+    return {
+      page: document.documentElement.scrollWidth,
+      wide: wide.map((element) => element.outerHTML.slice(0, 120)),
+    };
+  });
+  expect(widths).toEqual({ page: 320, wide: [] });
+});
+
+test.each([320, 390, 820, 1440])(
+  'at %i px every target is large enough for a finger',
+  async (width) => {
+    const { page } = await openApp(browser, BEARING, { viewport: { width, height: 900 } });
+    const small = await page.evaluate(() => {
+      const targets = document.querySelectorAll(
+        'button, select, summary, .entry, .switch label, .stop, .steps label, .onward a, .brand',
+      );
+      return [...targets]
+        .filter((target) => target.checkVisibility())
+        .map((target) => ({ target, box: target.getBoundingClientRect() }))
+        .filter(({ box }) => box.height < 43.5 || box.width < 43.5)
+        .map(({ target, box }) => `${target.outerHTML.slice(0, 80)} ${box.width} × ${box.height}`);
+    });
+    expect(small).toEqual([]);
+  },
+);
+
+test.each(SHEETS)('%s has one title and no heading that skips a level', async (sheet) => {
+  const { page } = await openApp(browser, sheet);
+  const levels = await page.evaluate(() =>
+    [...document.querySelectorAll('h1, h2, h3, h4, h5, h6')].map((one) => Number(one.tagName[1])),
+  );
+  expect(levels.filter((level) => level === 1)).toHaveLength(1);
+  const skips = levels.filter((level, i) => level > (levels[i - 1] ?? 0) + 1);
+  expect(skips).toEqual([]);
+});
+
+test('the keyboard reaches the sheet by the first link, and the fields after it', async () => {
+  const { page } = await openApp(browser, BEARING);
+  await page.keyboard.press('Tab');
+  expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Skip to the sheet');
+  await page.keyboard.press('Enter');
+  const stops: (string | undefined)[] = [];
+  for (let i = 0; i < 4; i++) {
+    await page.keyboard.press('Tab');
+    stops.push(await page.evaluate(() => document.activeElement?.id));
+  }
+  expect(stops).toContain('finger_reading');
+  expect(new URL(page.url()).hash).toBe(`#/${BEARING}`);
+});
+
+test('opening another sheet puts the focus on its title', async () => {
+  const { page } = await openApp(browser, BEARING);
+  await page.getByRole('link', { name: /^20/ }).first().click();
+  await expect.poll(() => page.evaluate(() => document.activeElement?.tagName)).toBe('H1');
+  expect(await page.title()).toBe('Gearing · Layshaft');
+});
+
+test('a slider answers to arrow keys by its step', async () => {
+  const { page } = await openApp(browser, BEARING);
+  const slider = page.getByRole('slider', { name: 'Gap to set' });
+  await slider.focus();
+  await page.keyboard.press('ArrowRight');
+  await expect.poll(() => page.locator('#wanted_gap').inputValue()).toBe('0.155');
+});
+
+test('the page can be turned dark by hand and remembers it', async () => {
+  const { page } = await openApp(browser, BEARING, { colorScheme: 'light' });
+  await page.getByRole('button', { name: 'Dark page' }).click();
+  await page.reload();
+  await page.getByRole('button', { name: 'Light page' }).waitFor();
+  const background = await page.evaluate(
+    () => getComputedStyle(document.documentElement).backgroundColor,
+  );
+  expect(background).toBe('rgb(21, 25, 27)');
+});
+
+test('on paper entries are text, cautions stand, and the tools are gone', async () => {
+  const { page } = await openApp(browser, BEARING);
+  await enter(page, 'finger_reading', '3 1/8');
+  await page.emulateMedia({ media: 'print' });
+  expect(await page.locator('#finger_reading').isVisible()).toBe(false);
+  expect(await page.locator('.entry .print-only').first().textContent()).toBe('3 1/8');
+  expect(await page.locator('.caution').first().isVisible()).toBe(true);
+  expect(await page.locator('header').isVisible()).toBe(false);
+  expect(await page.locator('.slider').first().isVisible()).toBe(false);
+});

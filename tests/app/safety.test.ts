@@ -1,0 +1,162 @@
+import type { Browser } from 'playwright';
+import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { openBrowser } from '../support/open-browser.ts';
+import { answer, BEARING, enter, GEARING, openApp, SHEETS } from './open-app.ts';
+
+let browser: Browser;
+
+beforeAll(async () => {
+  browser = await openBrowser();
+});
+afterAll(() => browser.close());
+
+test.each(SHEETS)('%s asks no other origin for anything', async (sheet) => {
+  const { page, requests } = await openApp(browser, sheet);
+  await page.locator('figure.chart svg').first().waitFor();
+  const { origin } = new URL(inject('appAddress'));
+  expect(requests.filter((address) => !address.startsWith(origin))).toEqual([]);
+});
+
+test('once loaded, the page works with the cable out', async () => {
+  const { page } = await openApp(browser, BEARING);
+  await page.locator('figure.chart svg').first().waitFor();
+  await page.context().setOffline(true);
+  await enter(page, 'finger_reading', '3 1/4');
+  await expect.poll(() => answer(page, 'gap')).toBe('0.203 in');
+  await page.getByRole('link', { name: /^20/ }).first().click();
+  await page.locator('figure.chart svg').first().waitFor();
+  expect(await answer(page, 'tyre_diameter')).toBe('24.69 in');
+});
+
+test('the first results need no more than 100 kB of script', async () => {
+  const context = await browser.newContext();
+  const page = await context.newPage();
+  const scripts: Promise<number>[] = [];
+  page.on('response', (response) => {
+    if (/\.js$/.test(response.url()) && !/chart-svg/.test(response.url())) {
+      scripts.push(response.body().then(packedSize));
+    }
+  });
+  await page.goto(`${inject('appAddress')}#/${GEARING}`);
+  await page.locator('figure.chart svg').first().waitFor();
+  const sizes = await Promise.all(scripts);
+  expect(sizes.reduce((sum, size) => sum + size, 0)).toBeLessThan(100_000);
+});
+
+async function packedSize(body: Buffer): Promise<number> {
+  const { gzipSync } = await import('node:zlib');
+  return gzipSync(body).length;
+}
+
+const HOSTILE = `# Hostile
+
+<script>window.hit = 1</script>
+
+<img src=x onerror="window.hit = 1">
+
+[a link](javascript:window.hit=1) and <a href="javascript:window.hit=1">another</a>
+
+<style>* { display: none !important }</style>
+
+<form action="https://example.org/"><input name="q"></form>
+
+![](https://example.org/pixel.png)
+
+\`\`\`caution "<img src=x onerror=window.hit=1>"
+<script>window.hit = 1</script> Keep clear.
+\`\`\`
+
+\`\`\`given
+width = 3 in "<script>window.hit = 1</script>" how "<b onclick=window.hit=1>x</b>"
+\`\`\`
+
+\`\`\`work
+twice = 2 * width "<svg onload=window.hit=1>" as in
+\`\`\`
+`;
+
+test('a hostile sheet is shown as text and does nothing', async () => {
+  const { page, requests } = await openApp(browser, GEARING, { sheet: HOSTILE });
+  expect(await page.locator('main').textContent()).toContain('<script>window.hit = 1</script>');
+  expect(await page.locator('main').locator('script, img, style, form, iframe').count()).toBe(0);
+  expect(await page.locator('main a[href^="javascript" i]').count()).toBe(0);
+  await page.getByText('a link', { exact: false }).first().click();
+  expect(await page.evaluate(() => 'hit' in window)).toBe(false);
+  expect(requests.filter((address) => address.includes('example.org'))).toEqual([]);
+  expect(await answer(page, 'twice')).toBe('6 in');
+});
+
+test('nothing is run that is not the page’s own', async () => {
+  const { page } = await openApp(browser, GEARING);
+  const ran = await page.evaluate(() => {
+    const script = document.createElement('script');
+    script.textContent = 'window.hit = 1';
+    document.body.append(script);
+    return 'hit' in window;
+  });
+  expect(ran).toBe(false);
+});
+
+const FENCE = '```';
+
+test.each([
+  ['a loop', `# A\n\n${FENCE}work\na = b + 1\nb = a + 1\n${FENCE}\n`, /a → b → a/],
+  [
+    'a ragged row',
+    `# A\n\n${FENCE}table sizes "Sizes"\nname,size (in)\nshort,1,2\n${FENCE}\n`,
+    /3 cells.*2 columns/,
+  ],
+  ['a block that never ends', `# A\n\n${FENCE}given\nwidth = 3 in\n`, /never closed/],
+  [
+    'ten thousand brackets',
+    `# A\n\n${FENCE}work\na = ${'('.repeat(10_000)}1${')'.repeat(10_000)}\n${FENCE}\n`,
+    /brackets/,
+  ],
+  ['an unknown name', `# A\n\n${FENCE}work\na = wdith + 1\n${FENCE}\n`, /no value is called wdith/],
+  ['CRLF and a mistake', `# A\r\n\r\n${FENCE}work\r\na = 3 in + 2 rpm\r\n${FENCE}\r\n`, /line 4/],
+])('a sheet with %s is told with its place, and the page lives', async (_, sheet, message) => {
+  const { page, errors } = await openApp(browser, GEARING, { sheet });
+  expect(await page.locator('.problems').textContent()).toMatch(message);
+  expect(errors).toEqual([]);
+  await page.getByRole('link', { name: /^70/ }).first().click();
+  await expect.poll(() => page.getByRole('heading', { level: 1 }).textContent()).toMatch(/bearing/);
+  expect(await answer(page, 'gap')).toBe('0.165 in');
+});
+
+test.each([
+  ['zero', 'axle_ratio', '0'],
+  ['not a number', 'axle_ratio', 'NaN'],
+  ['far too large', 'rim_diameter', '1e9 in'],
+  ['nothing', 'rim_diameter', ''],
+  ['letters', 'rim_diameter', 'fifteen'],
+  ['a length where a speed belongs', 'cruise_speed', '3 in'],
+  ['0 %', 'aspect_ratio', '0 %'],
+])('%s typed into a field leaves the page alive', async (_, name, text) => {
+  const { page, errors } = await openApp(browser, GEARING);
+  await enter(page, name, text);
+  await enter(page, 'redline', '6000');
+  await expect.poll(() => page.locator('#redline').inputValue()).toBe('6000');
+  expect(await page.locator(`#${name}`).inputValue()).toBe(text);
+  expect(errors).toEqual([]);
+});
+
+test('a hundred thousand characters pasted are refused in a sentence and kept', async () => {
+  const { page, errors } = await openApp(browser, BEARING);
+  const long = '9'.repeat(100_000);
+  await enter(page, 'finger_reading', long);
+  await expect.poll(() => page.locator('#finger_reading-error').textContent()).toMatch(/100.?000/);
+  expect((await page.locator('#finger_reading').inputValue()) === long).toBe(true);
+  expect(errors).toEqual([]);
+});
+
+test('a full store is told loudly and the page works on', async () => {
+  const { page } = await openApp(browser, BEARING);
+  await page.evaluate(() => {
+    Storage.prototype.setItem = () => {
+      throw new DOMException('full', 'QuotaExceededError');
+    };
+  });
+  await enter(page, 'finger_reading', '3 1/4');
+  await expect.poll(() => page.getByRole('alert').textContent()).toMatch(/^Not saved/);
+  expect(await answer(page, 'gap')).toBe('0.203 in');
+});
