@@ -10,6 +10,7 @@ import { linkDrawing } from './link-drawing.ts';
 import type { LinkContext } from './link-formula.ts';
 import { orderCells } from './order.ts';
 import type { Sheet } from './sheet.ts';
+import { createStep, type Step } from './step.ts';
 
 /** Sheets linked into one whole: every value of every sheet, checked, compiled and in order. */
 export interface Book {
@@ -18,6 +19,8 @@ export interface Book {
   readonly cells: readonly Cell[];
   /** Indices such that each cell comes after those it reads; cells in a loop are left out. */
   readonly order: readonly number[];
+  /** How to work cell `i`; nothing for those that are not worked. */
+  readonly steps: readonly Step[];
   readonly checks: readonly Check[];
   readonly charts: readonly Chart[];
   readonly drawings: readonly Drawing[];
@@ -104,6 +107,7 @@ function createBook(
   for (const cell of parts.cells) bySheet.get(cell.sheet)!.push(cell);
   return {
     ...parts,
+    steps: parts.cells.map(createStep),
     sheets,
     functions: FUNCTIONS,
     find(sheet, name) {

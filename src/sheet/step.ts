@@ -1,0 +1,51 @@
+import type { Code } from '../language/code.ts';
+import { isThere } from '../language/compile-call.ts';
+import type { Memory } from '../language/memory.ts';
+import type { Cell } from './cell.ts';
+
+/** Works one cell from those that it reads. Mutates the memory. */
+export type Step = (memory: Memory) => void;
+
+/**
+ * All that working a cell takes, apart from the cell: of thousands of cells, those that are worked
+ * again and again must not drag their labels and trees along.
+ */
+export function createStep(cell: Cell): Step {
+  switch (cell.role) {
+    case 'work':
+    case 'stack':
+      return cell.formula === undefined ? rest : createFormulaStep(cell.index, cell.formula.code);
+    case 'from':
+      return cell.origin === undefined ? rest : createCarry(cell.index, cell.origin);
+    case 'given':
+    case 'table':
+      return rest;
+    default:
+      return cell satisfies never;
+  }
+}
+
+function rest(): void {}
+
+function createFormulaStep(index: number, code: Code): Step {
+  if (code.type === 'number') {
+    const { run } = code;
+    return (memory) => {
+      const value = run(memory);
+      memory.numbers[index] = value - value === 0 ? value : Number.NaN;
+    };
+  }
+  const { run } = code;
+  return (memory) => {
+    const value = run(memory);
+    memory.others[index] = isThere(value) ? value : undefined;
+  };
+}
+
+function createCarry(index: number, origin: number): Step {
+  return ({ numbers, others, blanks }) => {
+    numbers[index] = numbers[origin]!;
+    others[index] = others[origin];
+    blanks[index] = blanks[origin]!;
+  };
+}
