@@ -1,4 +1,12 @@
 import type { FunctionDeclaration } from '../language/functions/declaration.ts';
+import {
+  DISTANCE_AFTER,
+  SPEED_AFTER,
+  SPEED_OVER_DISTANCE,
+  TIME_OVER_DISTANCE,
+  TIME_TO_SPEED,
+} from './acceleration.ts';
+import { BEST_SHIFT_SPEEDS } from './best-shift.ts';
 import { LOADED_BOLT_TENSION, NUT_FACTOR } from './bolt-tension.ts';
 import { CLUTCH_INNER_DIAMETERS } from './clutch-inner-diameter.ts';
 import { SLIP_END_SPEED, SLIP_ENERGY, SLIP_TIME } from './clutch-slip.ts';
@@ -10,7 +18,11 @@ import { EQUIVALENT_ANGLE, PAIR_SPEED_RATIO, PAIR_SWING } from './joint-pair.ts'
 import { CLAMP_FOR_PRESSURE, LINING_PRESSURE } from './lining-pressure.ts';
 import { NEAREST_DOWEL } from './offset-dowel.ts';
 import { BORE_CLOSING, PRESS_FIT_PRESSURE } from './press-fit.ts';
+import { PULL_AT_SPEED, SPARE_PULL } from './pull.ts';
+import { QUARTER_MILE_RULE } from './quarter-mile.ts';
+import { ROAD_LOAD, SPEED_ON_POWER } from './road-load.ts';
 import { NEAREST_STACK } from './shim-stack.ts';
+import { TOP_SPEEDS } from './top-speed.ts';
 import { TUBE_SECOND_MOMENT, TUBE_SHEAR_STRESS, TUBE_TORQUE, TUBE_TWIST } from './tube-torsion.ts';
 import { JOINT_ACCELERATION, JOINT_LAG, JOINT_SPEED_RATIO } from './universal-joint.ts';
 import { HEAVIEST_SHARE, RELIEVED, WEAKEST_LINK } from './weakest-link.ts';
@@ -49,4 +61,16 @@ export const TRADE: readonly FunctionDeclaration[] = [
   ANSI_LIMITS,
   NUT_FACTOR,
   LOADED_BOLT_TENSION,
+  PULL_AT_SPEED,
+  SPARE_PULL,
+  ROAD_LOAD,
+  SPEED_ON_POWER,
+  TOP_SPEEDS,
+  BEST_SHIFT_SPEEDS,
+  TIME_TO_SPEED,
+  TIME_OVER_DISTANCE,
+  SPEED_OVER_DISTANCE,
+  SPEED_AFTER,
+  DISTANCE_AFTER,
+  QUARTER_MILE_RULE,
 ];
