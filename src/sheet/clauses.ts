@@ -1,7 +1,7 @@
 import type { Cursor } from '../language/cursor.ts';
 import { fault, readExpression, readOperand, unexpected } from '../language/parse.ts';
 import type { Expression, NameNode } from '../language/tree.ts';
-import { nearestUnits } from '../units/nearest-units.ts';
+import { unknownUnit } from '../units/nearest-units.ts';
 import { scanUnit } from '../units/parse-unit.ts';
 import type { Unit } from '../units/unit.ts';
 import { readName } from './read-name.ts';
@@ -24,6 +24,8 @@ export interface Clauses {
   readonly xLabel?: string;
   readonly yLabel?: string;
   readonly axis?: 'x' | 'y';
+  readonly near?: Expression;
+  readonly within?: Expression;
   readonly valid?: { readonly condition: Expression; readonly sentence: string };
 }
 
@@ -51,6 +53,8 @@ const READERS = {
   positive: said('positive', 'positive'),
   negative: said('negative', 'negative'),
   zero: said('zero', 'zero'),
+  near: { shown: 'near LIST', read: (cursor) => ({ near: readOperand(cursor) }) },
+  within: { shown: 'within 0.001 in', read: (cursor) => ({ within: readOperand(cursor) }) },
   valid: { shown: 'valid when CONDITION "…"', read: readValid },
   a: { shown: 'a line for each NAME', read: readLines },
   x: said('xLabel', 'x'),
@@ -98,13 +102,9 @@ export function readUnit(cursor: Cursor): Unit {
   const scanned = scanUnit(cursor.source.slice(0, cursor.end), at, 'sheet');
   if (scanned === undefined) {
     const found = /^\S*/.exec(cursor.source.slice(at, cursor.end))?.[0] ?? '';
-    const near = nearestUnits(found);
-    const cure = near.length === 0 ? '' : `; did you mean ${near.join(' or ')}?`;
-    throw fault(
-      'unknown-unit',
-      { from: at, to: at + found.length },
-      { message: `"${found}" is no unit${cure}` },
-    );
+    if (found === '') throw unexpected(cursor.peek(), 'a unit, such as mm');
+    const span = { from: at, to: at + found.length };
+    throw fault('unknown-unit', span, { message: unknownUnit(found) });
   }
   cursor.moveTo(scanned.to);
   return scanned.unit;

@@ -2,10 +2,11 @@ import { checkExpression } from '../language/check.ts';
 import type { Scope } from '../language/checker.ts';
 import { compileExpression } from '../language/compile.ts';
 import { isThere } from '../language/compile-call.ts';
+import { explain } from '../language/explain.ts';
 import type { Functions } from '../language/functions/builtins.ts';
 import type { Kind, Value } from '../language/kind.ts';
 import { createMemory } from '../language/memory.ts';
-import { fail, type Problem } from '../language/problem.ts';
+import type { Problem } from '../language/problem.ts';
 import type { Expression } from '../language/tree.ts';
 
 export interface ConstantValue {
@@ -23,7 +24,9 @@ export function constantValue(
   const { kind, problems, kinds } = checkExpression(tree, scope, source);
   const [problem] = problems;
   if (problem !== undefined) return problem;
-  const code = compileExpression(tree, { functions, kinds, slotOf: () => 0 });
-  const value = code.run(createMemory(0)) as Value;
-  return isThere(value) ? { value, kind: kind! } : fail('overflow', tree, undefined);
+  const context = { functions, kinds, slotOf: () => 0 };
+  const memory = createMemory(0);
+  const value = compileExpression(tree, context).run(memory) as Value;
+  if (isThere(value)) return { value, kind: kind! };
+  return explain(tree, { ...context, memory, source, whyNot: () => '' });
 }

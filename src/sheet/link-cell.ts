@@ -7,7 +7,7 @@ import type { Unit } from '../units/unit.ts';
 import type { Cell, Formula } from './cell.ts';
 import { inferDisplayUnit } from './display-unit.ts';
 import { type Draft, nearNames } from './drafts.ts';
-import { linkFormula } from './link-formula.ts';
+import { linkFormula, whyBroken } from './link-formula.ts';
 import { linkGiven } from './link-given.ts';
 import { type Base, broken, type CellContext, type Linked } from './linked.ts';
 import { placeProblem } from './places.ts';
@@ -56,7 +56,8 @@ function linkFrom(draft: Drafted<'from'>, base: Base, context: CellContext): Lin
   const { statement, block } = draft;
   if (index === undefined) {
     const problem = { ...missingOrigin(draft, context), cell: statement.name };
-    return broken(draft, base, [problem], [problem]);
+    // A block that names no sheet has been told so already.
+    return broken(draft, base, [problem], block.sheet === '' ? [] : [problem]);
   }
   const origin = context.cells[index]!;
   const shared = {
@@ -72,7 +73,7 @@ function linkFrom(draft: Drafted<'from'>, base: Base, context: CellContext): Lin
   }
   const waiting = fail('waiting', statement, {
     name: `${block.sheet}: ${origin.name}`,
-    why: 'has an error',
+    why: whyBroken(index, context),
   });
   return broken(
     draft,

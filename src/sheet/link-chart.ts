@@ -6,7 +6,7 @@ import { nearest } from '../units/nearest.ts';
 import type { Unit } from '../units/unit.ts';
 import type { Cell, Chart, Formula } from './cell.ts';
 import { inferDisplayUnit } from './display-unit.ts';
-import { type LinkContext, linkFormula } from './link-formula.ts';
+import { type LinkContext, linkFormula, whyBroken } from './link-formula.ts';
 import { placeProblem } from './places.ts';
 import type { ChartMark, ChartStatement, Sheet } from './sheet.ts';
 
@@ -36,15 +36,14 @@ function createLinked(statement: ChartStatement, sheet: Sheet, context: LinkCont
     linkValue(tree, dimension, where, sheet, context);
   const over = givenBehind(find(statement.over), statement.over, context);
   const results = statement.results.map(find);
-  const x = numericDimension(over.kind!, statement.over, 'the axis across');
+  const x = quantityDimension(over.kind!, statement.over);
   const y = numericDimension(results[0]!.kind!, statement.results[0]!, 'a chart');
   for (const [i, result] of results.entries()) {
     const node = statement.results[i]!;
     expectDimension(numericDimension(result.kind!, node, 'a chart'), y, node, 'the axis up');
   }
   const unit = statement.unit ?? results[0]!.display.unit ?? inferDisplayUnit(y, []);
-  if (unit !== undefined)
-    expectDimension(unit.dimension, y, statement.results[0]!, `a chart in ${unit.symbol}`);
+  if (unit !== undefined) expectUnit(unit, y, statement.results[0]!);
   return {
     sheet: sheet.name,
     statement,
@@ -90,7 +89,7 @@ function findCell(node: NameNode, sheet: Sheet, { drafts, cells }: LinkContext):
   }
   const cell = cells[index]!;
   if (cell.kind !== undefined) return cell;
-  const waiting = fail('waiting', node, { name: node.name, why: 'has an error' });
+  const waiting = fail('waiting', node, { name: node.name, why: whyBroken(index, { cells }) });
   throw new ChartFault({ ...waiting, waitsFor: node.name });
 }
 
@@ -109,10 +108,25 @@ function numericDimension(kind: Kind, node: Span, where: string): Dimension {
   throw new ChartFault(fail('wrong-kind', node, details));
 }
 
+/** A list has no single value that could run. */
+function quantityDimension(kind: Kind, node: Span): Dimension {
+  if (kind.type === 'quantity') return kind.dimension;
+  const where = 'the axis across';
+  const details = { where, expected: 'one quantity', found: nameKind(kind) };
+  throw new ChartFault(fail('wrong-kind', node, details));
+}
+
 function expectDimension(found: Dimension, wanted: Dimension, node: Span, where: string): void {
   if (equalDimensions(found, wanted)) return;
   const details = { where, expected: nameDimension(wanted), found: nameDimension(found) };
   throw new ChartFault(fail('wrong-dimension', node, details));
+}
+
+function expectUnit(unit: Unit, shown: Dimension, { name, ...span }: NameNode): void {
+  if (equalDimensions(unit.dimension, shown)) return;
+  const [found, unitDimension] = [nameDimension(shown), nameDimension(unit.dimension)];
+  const details = { name, found, unit: unit.symbol, unitDimension };
+  throw new ChartFault(fail('wrong-display', span, details));
 }
 
 function linkValue(

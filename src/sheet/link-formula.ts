@@ -9,6 +9,7 @@ import type { Cell, Formula } from './cell.ts';
 import type { Drafts } from './drafts.ts';
 import { placeProblem } from './places.ts';
 import type { Sheet } from './sheet.ts';
+import { describeWaiting, findRoot } from './waiting.ts';
 
 /** What the linking of one formula draws on. */
 export interface LinkContext {
@@ -56,6 +57,15 @@ function waitForBroken(
     const index = own.get(candidate);
     return index !== undefined && context.cells[index]?.kind === undefined;
   })!;
-  const problem = { ...fail('waiting', tree, { name, why: 'has an error' }), waitsFor: name };
+  const problem = {
+    ...fail('waiting', tree, { name, why: whyBroken(own.get(name)!, context) }),
+    waitsFor: name,
+  };
   return placeProblem(problem, sheet.places, cell);
+}
+
+/** Why a cell that can never be worked has no value, in words that follow "which". */
+export function whyBroken(index: number, { cells }: Pick<LinkContext, 'cells'>): string {
+  const root = findRoot(cells, index, (at) => cells[at]!.problem);
+  return describeWaiting(cells[index]!, root, 'has an error');
 }

@@ -3,7 +3,7 @@ import { type Columns, type Kind, nameKind } from '../language/kind.ts';
 import { fail, type Problem } from '../language/problem.ts';
 import type { Expression } from '../language/tree.ts';
 import { unifyKinds } from '../language/unify.ts';
-import { NONE } from '../units/dimension.ts';
+import { equalDimensions, NONE, nameDimension } from '../units/dimension.ts';
 import { nearest } from '../units/nearest.ts';
 import type { Unit } from '../units/unit.ts';
 import type { Cell } from './cell.ts';
@@ -33,6 +33,8 @@ export function linkGiven(draft: GivenDraft, base: Base, context: CellContext): 
   const range = rangeOf(statement, shape.kind, sheet.source, context);
   if (range !== undefined && 'code' in range) return give(range);
   const unit = statement.display.unit ?? shape.unit;
+  if (unit !== undefined && !fits(unit, shape.kind))
+    return give(wrongDisplay(draft, unit, shape.kind));
   const cell: Cell = {
     ...base,
     display: { ...statement.display, ...(unit === undefined ? {} : { unit }) },
@@ -43,6 +45,19 @@ export function linkGiven(draft: GivenDraft, base: Base, context: CellContext): 
     ...(shape.table === undefined ? {} : { table: shape.table }),
   };
   return { cell, problems: [] };
+}
+
+function fits(unit: Unit, kind: Kind): boolean {
+  return 'dimension' in kind && equalDimensions(unit.dimension, kind.dimension);
+}
+
+function wrongDisplay({ statement }: GivenDraft, unit: Unit, kind: Kind): Problem {
+  return fail('wrong-display', statement, {
+    name: statement.name,
+    found: nameKind(kind),
+    unit: unit.symbol,
+    unitDimension: nameDimension(unit.dimension),
+  });
 }
 
 function shapeOf(value: GivenDefault, draft: GivenDraft, context: CellContext): Shape | Problem {

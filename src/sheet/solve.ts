@@ -1,4 +1,3 @@
-import { isThere } from '../language/compile-call.ts';
 import { explain } from '../language/explain.ts';
 import type { Value } from '../language/kind.ts';
 import { fail, type Problem } from '../language/problem.ts';
@@ -7,42 +6,16 @@ import type { Cell, Formula } from './cell.ts';
 import type { Frame } from './frame.ts';
 import type { Outcome } from './outcome.ts';
 import { placeProblem } from './places.ts';
+import { describeWaiting, findRoot } from './waiting.ts';
 
 /** Works all cells of the book in order. Mutates the frame's memory. */
-export function solve(book: Book, frame: Frame): void {
-  for (const index of book.order) evaluate(book, frame, index);
+export function solve({ order, steps }: Book, { memory }: Frame): void {
+  for (let i = 0; i < order.length; i += 1) steps[order[i]!]!(memory);
 }
 
 /** Works one cell from those that it reads. Mutates the frame's memory. */
-export function evaluate(book: Book, { memory }: Frame, index: number): void {
-  const cell = book.cells[index]!;
-  switch (cell.role) {
-    case 'work':
-    case 'stack': {
-      const { formula } = cell;
-      if (formula === undefined) return;
-      const { code } = formula;
-      if (code.type === 'number') {
-        const value = code.run(memory);
-        memory.numbers[index] = value - value === 0 ? value : Number.NaN;
-      } else {
-        const value = code.run(memory);
-        memory.others[index] = isThere(value) ? value : undefined;
-      }
-      return;
-    }
-    case 'from':
-      if (cell.origin === undefined) return;
-      memory.numbers[index] = memory.numbers[cell.origin]!;
-      memory.others[index] = memory.others[cell.origin];
-      memory.blanks[index] = memory.blanks[cell.origin]!;
-      return;
-    case 'given':
-    case 'table':
-      return;
-    default:
-      cell satisfies never;
-  }
+export function evaluate({ steps }: Book, { memory }: Frame, index: number): void {
+  steps[index]!(memory);
 }
 
 /** The value of a cell as it stands in the memory, or undefined. */
@@ -86,17 +59,30 @@ function problemOf(book: Book, frame: Frame, cell: Cell): Problem {
 
 function waitForOrigin(book: Book, frame: Frame, cell: Extract<Cell, { role: 'from' }>): Problem {
   const origin = book.cells[cell.origin!]!;
-  const why = whyNot(book, frame, origin.index);
-  const waiting = fail('waiting', cell.statement, { name: origin.name, why });
-  return { ...waiting, place: cell.place, cell: cell.name, waitsFor: origin.name };
+  return waiting(cell, origin, whyNot(book, frame, origin.index));
+}
+
+function waiting(cell: Cell, origin: Cell, why: string): Problem {
+  const problem = fail('waiting', cell.statement, { name: `${origin.sheet}: ${origin.name}`, why });
+  return { ...problem, place: cell.place, cell: cell.name, waitsFor: origin.name };
 }
 
 /** Tells why a formula of this cell's sheet has no value. */
 export function explainCell(
   book: Book,
   frame: Frame,
+  cell: Pick<Cell, 'sheet' | 'name'>,
+  formula: Formula,
+): Problem {
+  return explainFormula(book, frame, cell, formula, (index) => whyNot(book, frame, index));
+}
+
+function explainFormula(
+  book: Book,
+  frame: Frame,
   { sheet, name }: Pick<Cell, 'sheet' | 'name'>,
   formula: Formula,
+  why: (index: number) => string,
 ): Problem {
   const { places, source } = book.sheets.find((candidate) => candidate.name === sheet)!;
   const slotOf = (wanted: string) => book.find(sheet, wanted)!.index;
@@ -106,16 +92,24 @@ export function explainCell(
     memory: frame.memory,
     source,
     slotOf,
-    whyNot: (wanted) => whyNot(book, frame, slotOf(wanted)),
+    whyNot: (wanted) => why(slotOf(wanted)),
   });
   return placeProblem(problem, places, name);
 }
 
 /** Why a cell has no value, in words that follow "which". Names the cell at the root of it. */
 function whyNot(book: Book, frame: Frame, index: number): string {
-  const outcome = outcomeOf(book, frame, index);
-  if (outcome.state === 'blank') return 'is blank';
-  if (outcome.state === 'value') return 'has a value';
-  if (outcome.state === 'failed') return 'has an error';
-  return outcome.problem.message;
+  const root = findRoot(book.cells, index, (at) => ownProblem(book, frame, at));
+  const blank = frame.memory.blanks[root.index] === 1;
+  return describeWaiting(book.cells[index]!, root, blank ? 'is blank' : 'has an error');
+}
+
+/** What ails a cell, told without looking further up: which cell it waits for, but not why. */
+function ownProblem(book: Book, frame: Frame, index: number): Problem | undefined {
+  const cell = book.cells[index]!;
+  if (frame.memory.blanks[index] === 1) return undefined;
+  if (cell.problem !== undefined) return cell.problem;
+  if (cell.role === 'from') return waiting(cell, book.cells[cell.origin!]!, '');
+  if (cell.role !== 'work' && cell.role !== 'stack') return undefined;
+  return explainFormula(book, frame, cell, cell.formula!, () => '');
 }

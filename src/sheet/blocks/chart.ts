@@ -22,7 +22,7 @@ export function readChartBlock(block: BlockSource): ChartBlock {
   const { statements, problems: faults } = readStatements(block, readLine);
   problems.push(...faults);
   const curves = statements.flatMap((line) => (line.type === 'curve' ? [line.curve] : []));
-  if (curves.length !== 1 && problems.length === 0) problems.push(wrongCurves(block));
+  if (curves.length !== 1 && problems.length === 0) problems.push(wrongCurves(block, curves));
   const isWhole = title !== undefined && problems.length === 0;
   return {
     kind: 'chart',
@@ -47,9 +47,13 @@ function createChart(
   };
 }
 
-function wrongCurves(block: BlockSource): Problem {
-  const details = { kind: 'chart', example: 'gap over disc_wear from 0 mm to 2 mm, once' };
-  return placeProblem(fail('missing-line', block.info, details), block.places);
+function wrongCurves(block: BlockSource, [, second]: readonly Curve[]): Problem {
+  const details = { kind: 'chart', example: 'gap over disc_wear from 0 mm to 2 mm' };
+  const problem =
+    second === undefined
+      ? fail('missing-line', block.info, details)
+      : fail('repeated-clause', second.over, { clause: `over ${second.over.name}` });
+  return placeProblem(problem, block.places);
 }
 
 function readTitle(block: BlockSource): string {

@@ -78,7 +78,7 @@ function readPick(cursor: Cursor): GivenDefault {
 }
 
 /** What a person would type stands up to the label or the first clause. */
-const AFTER_ENTRY = /"|\s(?=(?:from|to|as|how|source)\s)|\s#|$/;
+const AFTER_ENTRY = /"|\s(?=(?:from|to|as|how|source)(?![a-z0-9_]))|\s#|$/;
 
 function readEntryText(cursor: Cursor, at: number): GivenDefault {
   const rest = cursor.source.slice(at, cursor.end);

@@ -3,6 +3,7 @@ import type { Cursor } from '../../language/cursor.ts';
 import { isName } from '../../language/names.ts';
 import { fault } from '../../language/parse.ts';
 import { fail, type Problem, type Span } from '../../language/problem.ts';
+import { unknownUnit } from '../../units/nearest-units.ts';
 import { parseUnit } from '../../units/parse-unit.ts';
 import { readClauses } from '../clauses.ts';
 import { placeProblem } from '../places.ts';
@@ -92,8 +93,11 @@ function readColumns(block: BlockSource, records: readonly CsvRecord[]): readonl
     const [, name = '', symbol] = HEADER.exec(cell) ?? [];
     const unit = symbol === undefined ? undefined : parseUnit(symbol.trim());
     const isRepeated = header.cells.findIndex((other) => HEADER.exec(other)?.[1] === name) !== i;
-    if (!isName(name) || isRepeated || (symbol !== undefined && unit === undefined)) {
-      throw fault('bad-header', cellSpan(block, header, cell), { found: cell });
+    const span = cellSpan(block, header, cell);
+    if (!isName(name)) throw fault('bad-header', span, { found: cell });
+    if (isRepeated) throw fault('repeated-clause', span, { clause: name });
+    if (symbol !== undefined && unit === undefined) {
+      throw fault('unknown-unit', span, { message: unknownUnit(symbol.trim()) });
     }
     return { name, ...(unit === undefined ? {} : { unit }) };
   });
