@@ -11,9 +11,16 @@ export interface VerdictWriting {
 /** A verdict as a sentence: where the value stands, and how far from which limit. */
 export function describeVerdict(verdict: Verdict, writing: VerdictWriting): string {
   if (verdict.verdict === 'unknown') return 'Cannot be told yet.';
+  // Words are compared as a whole: the two are the same or they are not.
+  if (verdict.values.length === 0)
+    return verdict.verdict === 'pass' ? 'The same.' : 'Not the same.';
   const value = verdict.values[verdict.worst]!;
   const name = verdict.values.length > 1 ? writing.name(verdict.worst) : undefined;
   const which = name === undefined ? '' : `${name}: `;
+  if (verdict.verdict === 'fail' && verdict.least === verdict.most) {
+    const relation = verdict.side === 'below' ? 'less' : 'more';
+    return `Not the same: ${which}${writing.show(value)} is ${writing.show(verdict.margin)} ${relation} than ${writing.show(verdict.least!)}.`;
+  }
   if (verdict.verdict === 'fail') {
     const limit = verdict.side === 'below' ? verdict.least! : verdict.most!;
     const relation = verdict.side === 'below' ? 'less than the least' : 'more than the most';
@@ -28,6 +35,7 @@ function describePass(
   which: string,
   { show }: VerdictWriting,
 ): string {
+  if (least !== undefined && least === most) return `The same: ${which}${show(least)}.`;
   if (least !== undefined && most !== undefined) {
     return `Inside the window. ${which}${show(margin)} to the nearer limit.`;
   }

@@ -33,6 +33,18 @@ test.each<[string, Verdict, string]>([
     { verdict: 'fail', side: 'above', values: [4, 8], most: 5, margin: 3, worst: 1 },
     'no. 2: 8 in is 3 in more than the most allowed, 5 in.',
   ],
+  [
+    'that is what it must be',
+    { verdict: 'pass', values: [4], least: 4, most: 4, margin: 0, worst: 0 },
+    'The same: 4 in.',
+  ],
+  [
+    'that is not what it must be',
+    { verdict: 'fail', side: 'above', values: [5], least: 4, most: 4, margin: 1, worst: 0 },
+    'Not the same: 5 in is 1 in more than 4 in.',
+  ],
+  ['in the right words', { verdict: 'pass', values: [], margin: 0, worst: 0 }, 'The same.'],
+  ['in other words', { verdict: 'fail', values: [], margin: 0, worst: 0 }, 'Not the same.'],
   ['without a value', { verdict: 'unknown', values: [] }, 'Cannot be told yet.'],
 ])('a value %s is told in a sentence', (_, verdict, sentence) => {
   expect(describeVerdict(verdict, writing)).toBe(sentence);
