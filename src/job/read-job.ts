@@ -1,5 +1,5 @@
 import type { Entry } from '../sheet/reading.ts';
-import { type ByName, type Job, NEW_JOB } from './record.ts';
+import { type Attempt, type ByName, type Job, NEW_JOB } from './record.ts';
 
 /** Version of the record as it is stored. */
 export const SCHEMA = 1;
@@ -22,7 +22,7 @@ export function parseJob(text: string): JobReading {
     return fail('The job saved in this browser was cut off or changed by hand');
   }
   if (!isRecord(data)) return fail('The job saved in this browser is not a job');
-  const { schema, title, system, entries, ticks } = data;
+  const { schema, title, system, entries, ticks, attempts = {} } = data;
   if (typeof schema === 'number' && schema > SCHEMA) {
     return fail(
       `The job saved in this browser has version ${schema}; this page reads version ${SCHEMA} and older`,
@@ -35,10 +35,10 @@ export function parseJob(text: string): JobReading {
     return fail('The job saved in this browser has entries that cannot be read');
   if (!isNested(ticks, isText))
     return fail('The job saved in this browser has ticked steps that cannot be read');
-  return {
-    ok: true,
-    job: { title: isText(title) ? title : NEW_JOB.title, system, entries, ticks },
-  };
+  if (!isNested(attempts, isAttempts))
+    return fail('The job saved in this browser has practice answers that cannot be read');
+  const name = isText(title) ? title : NEW_JOB.title;
+  return { ok: true, job: { title: name, system, entries, ticks, attempts } };
 }
 
 function fail(message: string): JobReading {
@@ -47,6 +47,17 @@ function fail(message: string): JobReading {
 
 function isRecord(data: unknown): data is ByName<unknown> {
   return typeof data === 'object' && data !== null && !Array.isArray(data);
+}
+
+function isAttempts(data: unknown): data is readonly Attempt[] {
+  return Array.isArray(data) && data.every(isAttempt);
+}
+
+function isAttempt(data: unknown): data is Attempt {
+  if (!isRecord(data)) return false;
+  const { seed, typed, told, mistake = 0, seconds } = data;
+  const numbers = [seed, mistake, seconds].every((number) => typeof number === 'number');
+  return numbers && isText(typed) && isText(told);
 }
 
 function isText(data: unknown): data is string {

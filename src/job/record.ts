@@ -10,6 +10,20 @@ export interface Job {
   readonly entries: ByName<ByName<Entry>>;
   /** Steps ticked off, by sheet and step; the value is the date, `2026-03-14`. */
   readonly ticks: ByName<ByName<string>>;
+  /** Answers to practice questions, by sheet and question, the oldest first. */
+  readonly attempts: ByName<ByName<readonly Attempt[]>>;
+}
+
+/** One answer to a practice question, for the instructor. */
+export interface Attempt {
+  /** Of the numbers that were asked with. */
+  readonly seed: number;
+  readonly typed: string;
+  /** What the answer told: `right`, `sign`, `mistake` … */
+  readonly told: string;
+  /** Which of the question's usual mistakes, from 0. */
+  readonly mistake?: number;
+  readonly seconds: number;
 }
 
 export type ByName<T> = { readonly [name: string]: T };
@@ -20,6 +34,7 @@ export const NEW_JOB: Job = {
   system: 'inch-pound',
   entries: {},
   ticks: {},
+  attempts: {},
 };
 
 /** What was typed for a given; undefined while the sheet's own example stands. */
@@ -40,6 +55,12 @@ export function withEntry(job: Job, sheet: string, name: string, entry: Entry | 
 /** The job with one step ticked on a date; `undefined` unticks it. */
 export function withTick(job: Job, sheet: string, step: string, date: string | undefined): Job {
   return { ...job, ticks: withNested(job.ticks, sheet, step, date) };
+}
+
+/** The job with one more answer to a practice question. */
+export function withAttempt(job: Job, sheet: string, question: string, attempt: Attempt): Job {
+  const before = own(own(job.attempts, sheet) ?? {}, question) ?? [];
+  return { ...job, attempts: withNested(job.attempts, sheet, question, [...before, attempt]) };
 }
 
 export function withSystem(job: Job, system: System): Job {

@@ -48,6 +48,10 @@ export const PROBLEMS = {
     `drawing ${d.drawing} is given its ${d.slot} twice; keep one of them`,
   'missing-slot': (d: { drawing: string; slots: string }) =>
     `drawing ${d.drawing} still needs ${d.slots}`,
+  'missing-range': (d: { name: string }) =>
+    `${d.name} has no range to search or draw from; add "from A to B"`,
+  'nothing-varies': (d: { name: string }) =>
+    `nothing that ${d.name} hangs on has a range; add a line such as: vary finger_reading from 3.1 in to 3.3 in`,
   'ragged-row': (d: { cells: number; columns: number }) =>
     `this row has ${count(d.cells, 'cell')}, the header has ${count(d.columns, 'column')}; a text with a comma stands in quotation marks`,
   'bad-header': (d: { found: string }) =>

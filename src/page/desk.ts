@@ -1,9 +1,10 @@
-import type { Job } from '../job/record.ts';
+import type { Attempt, Job } from '../job/record.ts';
 import type { Value } from '../language/kind.ts';
 import type { Problem } from '../language/problem.ts';
 import type { Book } from '../sheet/book.ts';
 import type { Cell, Check, Formula, GivenCell } from '../sheet/cell.ts';
 import type { ChartData } from '../sheet/chart-data.ts';
+import type { Frame } from '../sheet/frame.ts';
 import type { Outcome } from '../sheet/outcome.ts';
 import type { Entry, Reading } from '../sheet/reading.ts';
 import type { ChartStatement, Sheet, Step } from '../sheet/sheet.ts';
@@ -13,6 +14,8 @@ import type { System } from '../units/unit.ts';
 /** What the blocks of a sheet ask of the page, and tell it. */
 export interface Desk {
   readonly book: Book;
+  /** The values as they stand, for what works the sheet again: questions asked backwards, spread. */
+  frame(): Frame;
   job(): Job;
   system(): System;
   outcomeOf(cell: number): Outcome;
@@ -27,6 +30,12 @@ export interface Desk {
   entryOf(cell: GivenCell): Entry | undefined;
   /** Takes an entry in. Entries with the same mark, one after another, are undone together. */
   enter(cell: GivenCell, entry: Entry, mark?: string): void;
+  /** The value of a cell in another frame than the page's own. */
+  valueIn(frame: Frame, cell: Cell): Value | undefined;
+  /** Milliseconds on some clock. */
+  now(): number;
+  /** Keeps an answer to a practice question with the job, for the instructor. */
+  recordAttempt(sheet: string, question: string, attempt: Attempt): void;
   /** The day on which a step was ticked off. */
   dayOf(sheet: string, step: Step): string | undefined;
   tick(sheet: string, step: Step, done: boolean): void;

@@ -5,6 +5,7 @@ import {
   entryIn,
   type Job,
   tickIn,
+  withAttempt,
   withEntry,
   withSystem,
   withTick,
@@ -12,7 +13,7 @@ import {
 import type { Value } from '../language/kind.ts';
 import type { Book } from '../sheet/book.ts';
 import type { GivenCell } from '../sheet/cell.ts';
-import { outcomeOf, solve } from '../sheet/solve.ts';
+import { outcomeOf, solve, valueOfCell } from '../sheet/solve.ts';
 import { sweepChart } from '../sheet/sweep.ts';
 import { verdictOf } from '../sheet/verdict.ts';
 import { warningsOf } from '../sheet/warnings.ts';
@@ -81,6 +82,18 @@ export function createLiveDesk(options: DeskOptions): LiveDesk {
 
   const desk: LiveDesk = {
     book,
+    frame: () => drive.frame,
+    valueIn: (frame, cell) => valueOfCell(cell, frame),
+    now: () => performance.now(),
+    recordAttempt(sheet, question, attempt) {
+      follow(
+        record(
+          history,
+          `answer to ${question}`,
+          withAttempt(history.job, sheet, question, attempt),
+        ),
+      );
+    },
     job: () => history.job,
     system: () => history.job.system,
     outcomeOf: (cell) => outcomeOf(book, drive.frame, cell),

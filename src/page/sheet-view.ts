@@ -5,9 +5,11 @@ import { createChecks } from './check.ts';
 import type { Desk } from './desk.ts';
 import { createDrawing } from './drawing.ts';
 import { h } from './element.ts';
+import { createFinds } from './find.ts';
 import { createFrom } from './from.ts';
 import { createGivens } from './given.ts';
 import { createNarrative, type NarrativeState } from './narrative.ts';
+import { createPractice } from './practice.ts';
 import { createProblemList } from './problem-list.ts';
 import { formatNumber } from './route.ts';
 import { createStack } from './stack.ts';
@@ -76,6 +78,10 @@ function createBlock(desk: Desk, sheet: Sheet, block: Exclude<Block, { kind: 'ca
   switch (block.kind) {
     case 'given':
       return createGivens(desk, sheet, block);
+    case 'find':
+      return createFinds(desk, sheet, block);
+    case 'practice':
+      return createPractice(desk, sheet, block);
     case 'from':
       return createFrom(desk, sheet, block);
     case 'work':

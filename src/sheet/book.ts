@@ -1,15 +1,17 @@
 import { BUILTINS, createFunctions, type Functions } from '../language/functions/builtins.ts';
 import { fail, type Problem } from '../language/problem.ts';
 import { TRADE } from '../trade/trade-functions.ts';
-import type { Cell, Chart, Check, Drawing } from './cell.ts';
+import type { Cell, Chart, Check, Drawing, Find, Practice } from './cell.ts';
 import { type Draft, type Drafts, draftCells, inputsOf } from './drafts.ts';
 import { linkCell } from './link-cell.ts';
 import { linkChart } from './link-chart.ts';
 import { linkCheck } from './link-check.ts';
 import { linkDrawing } from './link-drawing.ts';
+import { linkFind } from './link-find.ts';
 import type { LinkContext } from './link-formula.ts';
+import { linkPractice } from './link-practice.ts';
 import { orderCells } from './order.ts';
-import type { Sheet } from './sheet.ts';
+import type { Part, Sheet } from './sheet.ts';
 import { createStep, type Step } from './step.ts';
 
 /** Sheets linked into one whole: every value of every sheet, checked, compiled and in order. */
@@ -24,6 +26,8 @@ export interface Book {
   readonly checks: readonly Check[];
   readonly charts: readonly Chart[];
   readonly drawings: readonly Drawing[];
+  readonly finds: readonly Find[];
+  readonly practices: readonly Practice[];
   /** All that is wrong with the sheets, those faults included that their reading found. */
   readonly problems: readonly Problem[];
   readonly functions: Functions;
@@ -59,38 +63,60 @@ export function linkBook(sheets: readonly Sheet[]): Book {
   const checks = drafts.checks.map((check, index) =>
     linkCheck(check, index, { drafts, cells, functions: FUNCTIONS }),
   );
-  const charts = linkCharts(sheets, { drafts, cells, functions: FUNCTIONS });
-  const drawings = linkDrawings(sheets, { drafts, cells, functions: FUNCTIONS });
-  problems.push(
-    ...[...checks, ...charts, ...drawings].flatMap(({ problem }) => ownProblem(problem)),
-  );
+  const context = { drafts, cells, functions: FUNCTIONS };
+  const charts = linkCharts(sheets, context);
+  const drawings = linkDrawings(sheets, context);
+  const finds = linkFinds(sheets, context);
+  const practices = linkPractices(sheets, context);
+  const linked = [...checks, ...charts, ...drawings, ...finds, ...practices];
+  problems.push(...linked.flatMap(({ problem }) => ownProblem(problem)));
   return createBook(sheets, drafts, {
     cells,
     order,
     checks,
     charts,
     drawings,
+    finds,
+    practices,
     problems: sortProblems(problems),
   });
 }
 
+/** Links what stands in one kind of block, sheet by sheet. */
+function linkEach<T>(
+  sheets: readonly Sheet[],
+  link: (part: Part, sheet: Sheet) => readonly T[],
+): readonly T[] {
+  return sheets.flatMap((sheet) => sheet.parts.flatMap((part) => link(part, sheet)));
+}
+
 function linkCharts(sheets: readonly Sheet[], context: LinkContext): readonly Chart[] {
-  return sheets.flatMap((sheet) =>
-    sheet.parts.flatMap((part) =>
-      part.kind === 'chart' && part.chart !== undefined
-        ? [linkChart(part.chart, sheet, context)]
-        : [],
-    ),
+  return linkEach(sheets, (part, sheet) =>
+    part.kind === 'chart' && part.chart !== undefined
+      ? [linkChart(part.chart, sheet, context)]
+      : [],
   );
 }
 
 function linkDrawings(sheets: readonly Sheet[], context: LinkContext): readonly Drawing[] {
-  return sheets.flatMap((sheet) =>
-    sheet.parts.flatMap((part) =>
-      part.kind === 'drawing' && part.drawing !== undefined
-        ? [linkDrawing(part.drawing, sheet, context)]
-        : [],
-    ),
+  return linkEach(sheets, (part, sheet) =>
+    part.kind === 'drawing' && part.drawing !== undefined
+      ? [linkDrawing(part.drawing, sheet, context)]
+      : [],
+  );
+}
+
+function linkFinds(sheets: readonly Sheet[], context: LinkContext): readonly Find[] {
+  return linkEach(sheets, (part, sheet) =>
+    part.kind === 'find' ? part.statements.map((find) => linkFind(find, sheet, context)) : [],
+  );
+}
+
+function linkPractices(sheets: readonly Sheet[], context: LinkContext): readonly Practice[] {
+  return linkEach(sheets, (part, sheet) =>
+    part.kind === 'practice' && part.practice !== undefined
+      ? [linkPractice(part.practice, sheet, context)]
+      : [],
   );
 }
 
@@ -101,7 +127,10 @@ function ownProblem(problem: Problem | undefined): Problem[] {
 function createBook(
   sheets: readonly Sheet[],
   drafts: Drafts,
-  parts: Pick<Book, 'cells' | 'order' | 'checks' | 'charts' | 'drawings' | 'problems'>,
+  parts: Pick<
+    Book,
+    'cells' | 'order' | 'checks' | 'charts' | 'drawings' | 'finds' | 'practices' | 'problems'
+  >,
 ): Book {
   const bySheet = new Map<string, Cell[]>(sheets.map(({ name }) => [name, []]));
   for (const cell of parts.cells) bySheet.get(cell.sheet)!.push(cell);

@@ -9,8 +9,10 @@ import type {
   CheckStatement,
   Display,
   DrawingStatement,
+  FindStatement,
   FromStatement,
   GivenStatement,
+  PracticeStatement,
   StackStatement,
   TableStatement,
   WorkStatement,
@@ -142,6 +144,47 @@ export interface DrawnSlot {
   readonly slot: DrawingSlot;
   readonly formula: Formula;
   readonly display: Display;
+}
+
+/** A question asked backwards; either `linked` or `problem` is there. */
+export interface Find {
+  readonly sheet: string;
+  readonly statement: FindStatement;
+  readonly linked?: LinkedFind;
+  readonly problem?: Problem;
+}
+
+export interface LinkedFind {
+  readonly given: number;
+  readonly result: Formula;
+  readonly target: Formula;
+  /** Left out where the given's own range serves. */
+  readonly from?: Formula;
+  readonly to?: Formula;
+  readonly near?: Formula;
+}
+
+/** A practice question; either `linked` or `problem` is there. */
+export interface Practice {
+  readonly sheet: string;
+  readonly statement: PracticeStatement;
+  readonly linked?: LinkedPractice;
+  readonly problem?: Problem;
+}
+
+export interface LinkedPractice {
+  readonly asked: number;
+  readonly within: Formula;
+  readonly vary: readonly LinkedVary[];
+  readonly mistakes: readonly { readonly formula: Formula; readonly sentence: string }[];
+}
+
+/** A given that gets fresh numbers: SI, `step` between neighbouring ones. */
+export interface LinkedVary {
+  readonly given: number;
+  readonly from: number;
+  readonly to: number;
+  readonly step?: number;
 }
 
 export function isBroken(cell: Cell): boolean {

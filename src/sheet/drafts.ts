@@ -111,6 +111,8 @@ function rolesOf(part: Block | { readonly kind: 'narrative' }): readonly Role[] 
     case 'narrative':
     case 'chart':
     case 'drawing':
+    case 'find':
+    case 'practice':
     case 'steps':
     case 'caution':
       return [];

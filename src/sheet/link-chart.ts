@@ -1,36 +1,22 @@
 import { type Kind, nameKind } from '../language/kind.ts';
-import { fail, type Problem, type Span } from '../language/problem.ts';
+import { fail, type Span } from '../language/problem.ts';
 import type { Expression, NameNode } from '../language/tree.ts';
 import { type Dimension, equalDimensions, NONE, nameDimension } from '../units/dimension.ts';
 import { nearest } from '../units/nearest.ts';
 import type { Unit } from '../units/unit.ts';
-import type { Cell, Chart, Formula } from './cell.ts';
+import type { Cell, Chart, Formula, LinkedChart } from './cell.ts';
 import { inferDisplayUnit } from './display-unit.ts';
+import { attemptLink, LinkFault, linkFault } from './link-fault.ts';
 import { type LinkContext, linkFormula, whyBroken } from './link-formula.ts';
-import { placeProblem } from './places.ts';
 import type { ChartMark, ChartStatement, Sheet } from './sheet.ts';
-
-/** What went wrong while one chart was linked; caught at its edge. */
-class ChartFault extends Error {
-  readonly problem: Problem;
-
-  constructor(problem: Problem) {
-    super(problem.message);
-    this.problem = problem;
-  }
-}
 
 /** Links a chart: its names, the dimensions of its axes, marks and limits. */
 export function linkChart(statement: ChartStatement, sheet: Sheet, context: LinkContext): Chart {
-  try {
-    return createLinked(statement, sheet, context);
-  } catch (fault) {
-    if (!(fault instanceof ChartFault)) throw fault;
-    return { sheet: sheet.name, statement, problem: placeProblem(fault.problem, sheet.places) };
-  }
+  const base = { sheet: sheet.name, statement };
+  return { ...base, ...attemptLink(sheet, () => createLinked(statement, sheet, context)) };
 }
 
-function createLinked(statement: ChartStatement, sheet: Sheet, context: LinkContext): Chart {
+function createLinked(statement: ChartStatement, sheet: Sheet, context: LinkContext): LinkedChart {
   const find = (node: NameNode) => findCell(node, sheet, context);
   const link = (tree: Expression, dimension: Dimension, where: string) =>
     linkValue(tree, dimension, where, sheet, context);
@@ -45,22 +31,18 @@ function createLinked(statement: ChartStatement, sheet: Sheet, context: LinkCont
   const unit = statement.unit ?? results[0]!.display.unit ?? inferDisplayUnit(y, []);
   if (unit !== undefined) expectUnit(unit, y, statement.results[0]!);
   return {
-    sheet: sheet.name,
-    statement,
-    linked: {
-      over: over.index,
-      results: results.map(({ index }) => index),
-      from: link(statement.range.from, x, 'the range'),
-      to: link(statement.range.to, x, 'the range'),
-      marks: statement.marks.map((mark) => linkMark(mark, x, y, sheet, context)),
-      limits: statement.limits.map(({ least, most, label }) => ({
-        least: link(least, y, 'a limit'),
-        most: link(most, y, 'a limit'),
-        label,
-      })),
-      ...units(over.display.unit, unit),
-      ...lineNames(statement, find),
-    },
+    over: over.index,
+    results: results.map(({ index }) => index),
+    from: link(statement.range.from, x, 'the range'),
+    to: link(statement.range.to, x, 'the range'),
+    marks: statement.marks.map((mark) => linkMark(mark, x, y, sheet, context)),
+    limits: statement.limits.map(({ least, most, label }) => ({
+      least: link(least, y, 'a limit'),
+      most: link(most, y, 'a limit'),
+      label,
+    })),
+    ...units(over.display.unit, unit),
+    ...lineNames(statement, find),
   };
 }
 
@@ -77,7 +59,7 @@ function lineNames({ lines }: ChartStatement, find: (node: NameNode) => Cell): {
     expected: 'a list of texts',
     found: nameKind(cell.kind!),
   };
-  throw new ChartFault(fail('wrong-kind', lines, details));
+  throw linkFault('wrong-kind', lines, details);
 }
 
 function findCell(node: NameNode, sheet: Sheet, { drafts, cells }: LinkContext): Cell {
@@ -85,12 +67,12 @@ function findCell(node: NameNode, sheet: Sheet, { drafts, cells }: LinkContext):
   const index = own.get(node.name);
   if (index === undefined) {
     const near = nearest(node.name, [...own.keys()]);
-    throw new ChartFault(fail('unknown-name', node, { name: node.name, near }));
+    throw linkFault('unknown-name', node, { name: node.name, near });
   }
   const cell = cells[index]!;
   if (cell.kind !== undefined) return cell;
   const waiting = fail('waiting', node, { name: node.name, why: whyBroken(index, { cells }) });
-  throw new ChartFault({ ...waiting, waitsFor: node.name });
+  throw new LinkFault({ ...waiting, waitsFor: node.name });
 }
 
 /** A chart may run over a given of another sheet that was carried in. */
@@ -99,13 +81,13 @@ function givenBehind(cell: Cell, node: NameNode, { cells }: LinkContext): Cell {
   if (cell.role === 'from' && cell.origin !== undefined) {
     return givenBehind(cells[cell.origin]!, node, { cells } as LinkContext);
   }
-  throw new ChartFault(fail('not-a-given', node, { name: node.name, role: 'worked out' }));
+  throw linkFault('not-a-given', node, { name: node.name, role: 'worked out' });
 }
 
 function numericDimension(kind: Kind, node: Span, where: string): Dimension {
   if (kind.type === 'quantity' || kind.type === 'list') return kind.dimension;
   const details = { where, expected: 'a quantity or a list of them', found: nameKind(kind) };
-  throw new ChartFault(fail('wrong-kind', node, details));
+  throw linkFault('wrong-kind', node, details);
 }
 
 /** A list has no single value that could run. */
@@ -113,20 +95,20 @@ function quantityDimension(kind: Kind, node: Span): Dimension {
   if (kind.type === 'quantity') return kind.dimension;
   const where = 'the axis across';
   const details = { where, expected: 'one quantity', found: nameKind(kind) };
-  throw new ChartFault(fail('wrong-kind', node, details));
+  throw linkFault('wrong-kind', node, details);
 }
 
 function expectDimension(found: Dimension, wanted: Dimension, node: Span, where: string): void {
   if (equalDimensions(found, wanted)) return;
   const details = { where, expected: nameDimension(wanted), found: nameDimension(found) };
-  throw new ChartFault(fail('wrong-dimension', node, details));
+  throw linkFault('wrong-dimension', node, details);
 }
 
 function expectUnit(unit: Unit, shown: Dimension, { name, ...span }: NameNode): void {
   if (equalDimensions(unit.dimension, shown)) return;
   const [found, unitDimension] = [nameDimension(shown), nameDimension(unit.dimension)];
   const details = { name, found, unit: unit.symbol, unitDimension };
-  throw new ChartFault(fail('wrong-display', span, details));
+  throw linkFault('wrong-display', span, details);
 }
 
 function linkValue(
@@ -137,10 +119,10 @@ function linkValue(
   context: LinkContext,
 ): Formula {
   const linked = linkFormula(tree, sheet, '', context);
-  if ('problems' in linked) throw new ChartFault(linked.problems[0]!);
+  if ('problems' in linked) throw new LinkFault(linked.problems[0]!);
   const { kind } = linked.formula;
   if (kind.type !== 'quantity') {
-    throw new ChartFault(
+    throw new LinkFault(
       fail('wrong-kind', tree, { where, expected: 'one quantity', found: nameKind(kind) }),
     );
   }
@@ -158,7 +140,7 @@ function linkMark(mark: ChartMark, x: Dimension, y: Dimension, sheet: Sheet, con
   const axis = mark.axis ?? fitting[0];
   if (axis === undefined || !fitting.includes(axis)) {
     const details = { found: nameDimension(dimension), x: nameDimension(x), y: nameDimension(y) };
-    throw new ChartFault(fail('unclear-axis', mark.value, details));
+    throw linkFault('unclear-axis', mark.value, details);
   }
   return { axis, formula, label: mark.label };
 }

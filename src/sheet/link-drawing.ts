@@ -1,13 +1,12 @@
 import type { DrawingDeclaration, DrawingSlot } from '../drawing/declaration.ts';
 import { DRAWINGS, findDrawing } from '../drawing/drawing-kinds.ts';
 import { type Kind, nameKind } from '../language/kind.ts';
-import { fail, type Problem } from '../language/problem.ts';
 import { equalDimensions, NONE, nameDimension } from '../units/dimension.ts';
 import { nearest } from '../units/nearest.ts';
-import type { Drawing, DrawnSlot, Formula } from './cell.ts';
+import type { Drawing, DrawnSlot, Formula, LinkedDrawing } from './cell.ts';
 import { inferDisplayUnit } from './display-unit.ts';
+import { attemptLink, LinkFault, linkFault } from './link-fault.ts';
 import { type LinkContext, linkFormula } from './link-formula.ts';
-import { placeProblem } from './places.ts';
 import type { Display, DrawingSlotStatement, DrawingStatement, Sheet } from './sheet.ts';
 
 /** Links a drawing: its kind, and each slot with a value of the right kind and dimension. */
@@ -17,30 +16,30 @@ export function linkDrawing(
   context: LinkContext,
 ): Drawing {
   const base = { sheet: sheet.name, statement };
-  const refuse = (problem: Problem): Drawing => ({
-    ...base,
-    problem: placeProblem(problem, sheet.places),
-  });
-  const declaration = findDrawing(statement.type.name);
+  return { ...base, ...attemptLink(sheet, () => createLinked(statement, sheet, context)) };
+}
+
+function createLinked(
+  { type, slots: bound }: DrawingStatement,
+  sheet: Sheet,
+  context: LinkContext,
+): LinkedDrawing {
+  const declaration = findDrawing(type.name);
   if (declaration === undefined) {
     const near = nearest(
-      statement.type.name,
+      type.name,
       DRAWINGS.map(({ name }) => name),
     );
-    return refuse(fail('unknown-drawing', statement.type, { name: statement.type.name, near }));
+    throw linkFault('unknown-drawing', type, { name: type.name, near });
   }
   const slots: DrawnSlot[] = [];
-  for (const bound of statement.slots) {
-    const linked = linkSlot(bound, declaration, slots, sheet, context);
-    if ('code' in linked) return refuse(linked);
-    slots.push(linked);
-  }
+  for (const slot of bound) slots.push(linkSlot(slot, declaration, slots, sheet, context));
   const missing = declaration.slots.filter(
     ({ name, optional }) => !optional && !slots.some(({ slot }) => slot.name === name),
   );
-  if (missing.length === 0) return { ...base, linked: { declaration, slots } };
+  if (missing.length === 0) return { declaration, slots };
   const names = missing.map(({ name }) => name).join(', ');
-  return refuse(fail('missing-slot', statement.type, { drawing: declaration.name, slots: names }));
+  throw linkFault('missing-slot', type, { drawing: declaration.name, slots: names });
 }
 
 function linkSlot(
@@ -49,24 +48,24 @@ function linkSlot(
   taken: readonly DrawnSlot[],
   sheet: Sheet,
   context: LinkContext,
-): DrawnSlot | Problem {
+): DrawnSlot {
   const slot = declaration.slots.find((candidate) => candidate.name === name.name);
   if (slot === undefined) {
     const near = nearest(
       name.name,
       declaration.slots.map((candidate) => candidate.name),
     );
-    return fail('unknown-slot', name, { drawing: declaration.name, slot: name.name, near });
+    throw linkFault('unknown-slot', name, { drawing: declaration.name, slot: name.name, near });
   }
   if (taken.some((other) => other.slot === slot)) {
-    return fail('repeated-slot', name, { drawing: declaration.name, slot: slot.name });
+    throw linkFault('repeated-slot', name, { drawing: declaration.name, slot: slot.name });
   }
   const linked = linkFormula(expression, sheet, slot.name, context);
-  if ('problems' in linked) return linked.problems[0]!;
+  if ('problems' in linked) throw new LinkFault(linked.problems[0]!);
   const misfit = findMisfit(slot, linked.formula.kind);
   if (misfit !== undefined) {
     const where = `${slot.name} of drawing ${declaration.name}`;
-    return fail('wrong-kind', expression, {
+    throw linkFault('wrong-kind', expression, {
       where,
       expected: misfit,
       found: nameKind(linked.formula.kind),

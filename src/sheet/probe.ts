@@ -1,7 +1,9 @@
+import type { Memory } from '../language/memory.ts';
 import type { Book } from './book.ts';
 import { dependentsOf } from './dependents.ts';
 import { copyFrame, type Frame } from './frame.ts';
 import { evaluate } from './solve.ts';
+import { upstreamOf } from './upstream.ts';
 
 /** Works some cells of a book again and again with other values for some givens. */
 export interface Probe {
@@ -10,6 +12,8 @@ export interface Probe {
    * elements for a list; NaN, or no element, where there is no value.
    */
   at(values: readonly number[]): number[];
+  /** The memory as it stands with these values; overwritten by the next call. */
+  memoryAt(values: readonly number[]): Memory;
   /** Each result's own numbers, in the order in which the results were asked for. */
   eachAt(values: readonly number[]): readonly (readonly number[])[];
 }
@@ -29,9 +33,14 @@ export function createProbe(
   const path = pathBetween(book, givens, results);
   for (const given of givens) blanks[given] = 0;
 
-  function eachAt(values: readonly number[]): number[][] {
+  function memoryAt(values: readonly number[]): Memory {
     for (let i = 0; i < givens.length; i += 1) numbers[givens[i]!] = values[i]!;
     for (const index of path) evaluate(book, scratch, index);
+    return scratch.memory;
+  }
+
+  function eachAt(values: readonly number[]): number[][] {
+    memoryAt(values);
     return results.map((index) => {
       const isList = book.cells[index]!.kind?.type === 'list';
       if (isList) return Array.from((others[index] as Float64Array | undefined) ?? []);
@@ -39,7 +48,7 @@ export function createProbe(
     });
   }
 
-  return { eachAt, at: (values) => eachAt(values).flat() };
+  return { memoryAt, eachAt, at: (values) => eachAt(values).flat() };
 }
 
 /** The cells to be worked again, in order: those that hang on a given and that a result needs. */
@@ -50,14 +59,7 @@ export function pathBetween(
 ): readonly number[] {
   const dependents = dependentsOf(book);
   const moved = new Set(givens.flatMap((given) => [...dependents(given)]));
-  const needed = upstreamOf(book, results);
+  const needed = upstreamOf(book.cells, results);
   const fixed = new Set(givens);
   return book.order.filter((index) => moved.has(index) && needed.has(index) && !fixed.has(index));
-}
-
-/** These cells and all that they hang on. */
-export function upstreamOf(book: Book, cells: readonly number[]): ReadonlySet<number> {
-  const found = new Set(cells);
-  for (const index of found) for (const input of book.cells[index]!.inputs) found.add(input);
-  return found;
 }

@@ -39,6 +39,8 @@ export type Block =
   | CheckBlock
   | ChartBlock
   | DrawingBlock
+  | FindBlock
+  | PracticeBlock
   | TableBlock
   | StepsBlock
   | CautionBlock;
@@ -84,6 +86,15 @@ export interface ChartBlock extends BlockBase {
 export interface DrawingBlock extends BlockBase {
   readonly kind: 'drawing';
   readonly drawing: DrawingStatement | undefined;
+}
+export interface FindBlock extends BlockBase {
+  readonly kind: 'find';
+  readonly title: string;
+  readonly statements: readonly FindStatement[];
+}
+export interface PracticeBlock extends BlockBase {
+  readonly kind: 'practice';
+  readonly practice: PracticeStatement | undefined;
 }
 export interface TableBlock extends BlockBase {
   readonly kind: 'table';
@@ -215,6 +226,45 @@ export interface ChartLimits extends Span {
   readonly least: Expression;
   readonly most: Expression;
   readonly label: string;
+}
+
+/** `axle_ratio so that top_gear_cruise is 2000 rpm`: a given solved for a target. */
+export interface FindStatement extends Span {
+  readonly place: Place;
+  readonly label: string;
+  readonly given: NameNode;
+  readonly result: Expression;
+  readonly target: Expression;
+  /** The given's own range where it is left out. */
+  readonly range?: { readonly from: Expression; readonly to: Expression };
+  /** `near LIST`: sizes in stock, shown beside the exact answer. */
+  readonly near?: Expression;
+}
+
+/** A question with fresh numbers, its answer, and the usual mistakes. */
+export interface PracticeStatement extends Span {
+  readonly title: string;
+  readonly place: Place;
+  readonly ask: NameNode;
+  readonly question: string;
+  /** An answer no further off is right. */
+  readonly within: Expression;
+  /** Which givens get fresh numbers, and from where; where none is named, all that have a range. */
+  readonly vary: readonly PracticeVary[];
+  readonly mistakes: readonly PracticeMistake[];
+}
+
+export interface PracticeVary extends Span {
+  readonly name: NameNode;
+  readonly range?: { readonly from: Expression; readonly to: Expression };
+  readonly resolution?: number;
+}
+
+export interface PracticeMistake extends Span {
+  /** The answer that the mistake leads to. */
+  readonly expression: Expression;
+  /** What it tells the apprentice. */
+  readonly sentence: string;
 }
 
 /** `drawing dial "Readings round the bore"`: a kind of drawing with its slots bound to values. */

@@ -1,5 +1,5 @@
 import type { Code } from '../language/code.ts';
-import { isThere } from '../language/compile-call.ts';
+import { isWhole } from '../language/compile-call.ts';
 import type { Memory } from '../language/memory.ts';
 import type { Cell } from './cell.ts';
 
@@ -35,10 +35,16 @@ function createFormulaStep(index: number, code: Code): Step {
       memory.numbers[index] = value - value === 0 ? value : Number.NaN;
     };
   }
+  if (code.type === 'list') {
+    const { run } = code;
+    return (memory) => {
+      const list = run(memory);
+      memory.others[index] = list !== undefined && isWhole(list) ? list : undefined;
+    };
+  }
   const { run } = code;
   return (memory) => {
-    const value = run(memory);
-    memory.others[index] = isThere(value) ? value : undefined;
+    memory.others[index] = run(memory);
   };
 }
 

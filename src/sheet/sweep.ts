@@ -108,12 +108,15 @@ function labelSeries(
     lines === undefined
       ? []
       : ((frame.memory.others[lines] as readonly string[] | undefined) ?? []);
-  return Array.from({ length: count }, (_, i) => {
-    if (names[i] !== undefined) return names[i];
-    const result = book.cells[results[i] ?? -1];
-    if (result !== undefined && results.length === count) return labelOf(book, sheet, result.name);
-    return `${i + 1}`;
+  const labels = results.flatMap((index) => {
+    const { kind, name } = book.cells[index]!;
+    const label = labelOf(book, sheet, name);
+    if (kind!.type !== 'list') return [label];
+    const list = frame.memory.others[index] as Float64Array | undefined;
+    const length = list?.length ?? count - (results.length - 1);
+    return Array.from({ length }, (_, i) => names[i] ?? (length === 1 ? label : `${i + 1}`));
   });
+  return Array.from({ length: count }, (_, i) => labels[i] ?? `${i + 1}`);
 }
 
 function labelOf(book: Book, sheet: string, name: string): string {
@@ -128,6 +131,7 @@ function extent(series: readonly Series[]): Pick<Axis, 'from' | 'to'> {
   let [from, to] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
   for (const { points } of series) {
     for (const [, y] of points) {
+      if (!Number.isFinite(y)) continue;
       if (y < from) from = y;
       if (y > to) to = y;
     }

@@ -1,7 +1,7 @@
 import type { Book } from '../book.ts';
 import type { Frame } from '../frame.ts';
-import { upstreamOf } from '../probe.ts';
 import type { Reading } from '../reading.ts';
+import { upstreamOf } from '../upstream.ts';
 
 /**
  * One reason to doubt a given. Limits (a tolerance) are taken as rectangular: any value between them
@@ -25,7 +25,7 @@ export interface Doubt {
 
 /** The doubts of all givens that a result hangs on; givens without any are left out. */
 export function listDoubts(book: Book, frame: Frame, result: number): readonly Doubt[] {
-  const upstream = [...upstreamOf(book, [result])].sort((a, b) => a - b);
+  const upstream = [...upstreamOf(book.cells, [result])].sort((a, b) => a - b);
   return upstream.flatMap((cell) => {
     const reading = book.cells[cell]!.role === 'given' ? frame.readings[cell] : undefined;
     return reading?.state === 'value' ? doubtsOf(cell, reading) : [];

@@ -1,0 +1,214 @@
+import { mathElement, mathWords, printMath } from '../language/print-math.ts';
+import type { Cell, LinkedPractice, Practice } from '../sheet/cell.ts';
+import { drawProblem, type PracticeProblem } from '../sheet/practice/draw-problem.ts';
+import { type Feedback, judgeAnswer } from '../sheet/practice/judge-answer.ts';
+import type { PracticeBlock, Sheet } from '../sheet/sheet.ts';
+import { showValue } from '../sheet/show.ts';
+import type { Desk } from './desk.ts';
+import { fill, h } from './element.ts';
+import { createFormula } from './math.ts';
+import type { View } from './view.ts';
+
+/** A practice question: fresh numbers by seed, a typed answer, what it tells, then the working. */
+export function createPractice(desk: Desk, sheet: Sheet, block: PracticeBlock): View {
+  const practice = desk.book.practices.find(({ statement }) => statement === block.practice);
+  if (practice === undefined) return emptyView(h('div'));
+  if (practice.linked === undefined) {
+    return emptyView(
+      h('p', { class: 'trouble' }, `There is no question: ${practice.problem!.message}.`),
+    );
+  }
+  return createQuestion(desk, sheet, practice, practice.linked);
+}
+
+function emptyView(element: HTMLElement): View {
+  return { element, cells: [], refresh: () => {} };
+}
+
+function createQuestion(
+  desk: Desk,
+  sheet: Sheet,
+  { statement }: Practice,
+  linked: LinkedPractice,
+): View {
+  const id = `practice-${statement.place.line}`;
+  const numbers = h('dl', { class: 'practice-numbers' });
+  const answer = h('input', {
+    id,
+    type: 'text',
+    inputmode: 'text',
+    autocomplete: 'off',
+    'aria-describedby': `${id}-told`,
+  });
+  const told = h('div', { id: `${id}-told`, class: 'told', role: 'status' });
+  const seed = h('input', {
+    id: `${id}-seed`,
+    type: 'text',
+    inputmode: 'numeric',
+    autocomplete: 'off',
+  });
+  let problem: PracticeProblem | undefined;
+  let began = 0;
+
+  function deal(next: number): void {
+    problem = drawProblem(desk.book, desk.frame(), linked, next);
+    began = desk.now();
+    seed.value = `${next}`;
+    answer.value = '';
+    fill(told);
+    showNumbers();
+  }
+
+  function showNumbers(): void {
+    if (problem === undefined) {
+      fill(numbers, h('dt', {}, 'No numbers with an answer could be drawn.'));
+      return;
+    }
+    fill(numbers, ...problem.numbers.flatMap(({ given, value }) => listNumber(desk, given, value)));
+  }
+
+  function judge(): void {
+    if (problem === undefined) return;
+    const asked = desk.book.cells[linked.asked]!;
+    const feedback = judgeAnswer(answer.value, problem, linked, asked.kind!, asked.display.unit);
+    if (feedback.type !== 'unreadable') {
+      desk.recordAttempt(sheet.name, statement.title, {
+        seed: problem.seed,
+        typed: answer.value,
+        told: feedback.type,
+        ...(feedback.mistake === undefined ? {} : { mistake: feedback.mistake }),
+        seconds: Math.round((desk.now() - began) / 1000),
+      });
+    }
+    fill(told, ...tell(desk, sheet, problem, linked, feedback));
+  }
+
+  const form = h(
+    'form',
+    {
+      class: 'practice-answer',
+      on: { submit: instead(judge) },
+    },
+    h('label', { for: id }, statement.question),
+    answer,
+    h('button', { type: 'submit' }, 'Check the answer'),
+  );
+  const deck = h(
+    'form',
+    {
+      class: 'practice-seed',
+      on: { submit: instead(() => deal(readSeed(seed.value))) },
+    },
+    h('label', { for: `${id}-seed` }, 'Numbers of seed'),
+    seed,
+    h('button', { type: 'submit' }, 'Deal these'),
+    h(
+      'button',
+      { type: 'button', on: { click: () => deal(readSeed(seed.value) + 1) } },
+      'Fresh numbers',
+    ),
+  );
+  deal(1);
+  const element = h(
+    'section',
+    { class: 'block practice', 'aria-label': `Practice: ${statement.title}` },
+    h('p', { class: 'practice-title' }, h('b', {}, 'Practice'), ` ${statement.title}`),
+    numbers,
+    form,
+    told,
+    deck,
+  );
+  return { element, cells: [], refresh: showNumbers };
+}
+
+/** Does this in place of what the browser would do with a form. */
+function instead(act: () => void): (event: Event) => void {
+  return (event) => {
+    event.preventDefault();
+    act();
+  };
+}
+
+/** Any text gives a seed, so that a class can use a word; a number gives itself. */
+function readSeed(text: string): number {
+  const number = Number(text.trim());
+  if (text.trim() !== '' && Number.isSafeInteger(number)) return Math.abs(number);
+  return [...text].reduce((sum, c) => (sum * 31 + c.codePointAt(0)!) % 1_000_003, 7);
+}
+
+function listNumber(desk: Desk, given: number, value: number): readonly HTMLElement[] {
+  const cell = desk.book.cells[given]!;
+  return [
+    h('dt', {}, cell.label),
+    h('dd', {}, showValue(value, cell.kind!, cell.display, desk.system()).text),
+  ];
+}
+
+/** What the answer tells; after a sound attempt the working with these numbers, one click away. */
+function tell(
+  desk: Desk,
+  sheet: Sheet,
+  problem: PracticeProblem,
+  { asked }: LinkedPractice,
+  { type, sentence }: Feedback,
+): readonly HTMLElement[] {
+  const words = h('p', { class: type === 'right' ? 'verdict passes' : 'verdict fails' }, sentence);
+  if (type === 'unreadable') return [words];
+  const cell = desk.book.cells[asked]!;
+  const result = showValue(problem.answer, cell.kind!, cell.display, desk.system()).text;
+  return [
+    words,
+    h(
+      'details',
+      { open: type === 'right' },
+      h('summary', {}, 'The working with these numbers'),
+      ...stepThrough(desk, sheet, cell, problem),
+      h('p', { class: 'practice-result' }, `${cell.label}: ${result}`),
+    ),
+  ];
+}
+
+/** The formula of a result with its numbers, one line, and each value that it rests on to be opened in turn. */
+function stepThrough(
+  desk: Desk,
+  sheet: Sheet,
+  cell: Cell,
+  problem: PracticeProblem,
+): readonly HTMLElement[] {
+  if ((cell.role !== 'work' && cell.role !== 'stack') || cell.formula === undefined) return [];
+  const numberOf = (name: string) => textOf(desk, sheet, name, problem);
+  const { tree } = cell.formula;
+  const line = mathElement(
+    'math',
+    mathElement(
+      'mrow',
+      mathWords(cell.name.replaceAll('_', ' ')),
+      mathElement('mo', '='),
+      printMath(tree),
+      mathElement('mo', '='),
+      printMath(tree, {
+        name: (node) =>
+          mathElement(
+            'mtext',
+            node.type === 'name' ? numberOf(node.name) : numberOf(node.owner.name),
+          ),
+        quantity: (node) =>
+          mathElement('mtext', `${node.digits}${node.unit === '' ? '' : `\u00a0${node.unit}`}`),
+      }),
+    ),
+  );
+  const inner = cell.inputs
+    .map((input) => desk.book.cells[input]!)
+    .filter((input) => input.role === 'work' || input.role === 'stack')
+    .map((input) =>
+      h('details', {}, h('summary', {}, input.label), ...stepThrough(desk, sheet, input, problem)),
+    );
+  return [createFormula(line), ...inner];
+}
+
+function textOf(desk: Desk, sheet: Sheet, name: string, { frame }: PracticeProblem): string {
+  const cell = desk.book.find(sheet.name, name);
+  if (cell?.kind === undefined) return name;
+  const value = desk.valueIn(frame, cell);
+  return value === undefined ? name : showValue(value, cell.kind, cell.display, desk.system()).text;
+}

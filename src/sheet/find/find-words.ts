@@ -1,0 +1,40 @@
+import type { Found } from './find-given.ts';
+
+export interface FindShow {
+  /** A value of the given as the page shows it. */
+  given(value: number): string;
+  /** A value of the result. */
+  result(value: number): string;
+  /** What is searched for, as a name: "axle ratio". */
+  readonly givenName: string;
+  readonly resultName: string;
+}
+
+/** The answer to a question asked backwards, in one sentence. */
+export function describeFound(found: Found, show: FindShow): string {
+  const { target, solutions, closest, depends, from, to } = found;
+  const range = `between ${show.given(from)} and ${show.given(to)}`;
+  if (target === undefined) return 'There is no target yet.';
+  if (closest === undefined) return `${capital(show.resultName)} has no value anywhere ${range}.`;
+  if (!depends) {
+    return `${capital(show.resultName)} does not depend on ${show.givenName}: it is ${show.result(closest.result)} throughout.`;
+  }
+  const wanted = `${show.resultName} ${show.result(target)}`;
+  if (solutions.length === 0) {
+    return `Nothing ${range} gives ${wanted}; nearest is ${show.given(closest.given)}, which gives ${show.result(closest.result)}.`;
+  }
+  const values = solutions.map(({ from: low, to: high }) =>
+    low === high ? show.given(low) : `anything from ${show.given(low)} to ${show.given(high)}`,
+  );
+  const many = values.length > 1 ? ` (${values.length} answers)` : '';
+  return `${capital(show.givenName)} ${join(values)} gives ${wanted}${many}.`;
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+function join(values: readonly string[]): string {
+  const last = values.at(-1)!;
+  return values.length === 1 ? last : `${values.slice(0, -1).join(', ')} or ${last}`;
+}
