@@ -8,6 +8,7 @@ import {
   createDrive,
   DOUBLES_AT,
   GRIP,
+  LIMIT,
   outsideDrive,
   ROLLING,
   refuseDrive,
@@ -17,7 +18,7 @@ import {
 import { createPullLine, type Drive } from './pull-line.ts';
 import { distanceAfter, speedAfter, timeOverDistance, timeToSpeed } from './read-run.ts';
 import { rememberLast } from './remember.ts';
-import { createRun, LONGEST_RUN, type Run } from './run.ts';
+import { createRun, LONGEST_RUN, type Run, type Runner } from './run.ts';
 
 const CAR: readonly Parameter[] = [
   ...CURVE,
@@ -33,10 +34,11 @@ const CAR: readonly Parameter[] = [
   GRIP,
   {
     name: 'leave_at',
-    shape: 'list',
+    shape: 'either',
     dimension: TURNING_SPEED,
-    doc: 'engine speed at which each gear is left; in the last one it is held there',
+    doc: 'engine speed at which to change up: one for all gears or one for each; the last gear is never left',
   },
+  LIMIT,
   {
     name: 'shift_time',
     shape: 'quantity',
@@ -48,7 +50,7 @@ const CAR: readonly Parameter[] = [
 ];
 
 const SOURCE =
-  'derived: force over mass, integrated by the Runge-Kutta method of fourth order in steps of 0.05 s; mass factor for what turns from memory, Gillespie, Fundamentals of Vehicle Dynamics';
+  'derived: force over mass, integrated by the Runge-Kutta method of fourth order in steps of 0.1 s; mass factor for what turns from memory, Gillespie, Fundamentals of Vehicle Dynamics';
 const VALIDITY =
   'a flat dry road, still air, a warm engine on its curve, the first minute; leaves out wheelspin, the flywheel’s own energy, the driver, heat and height';
 
@@ -134,7 +136,7 @@ function askRun(question: Question): FunctionDeclaration {
         refuseCar(car) ?? (read(runOf(car), value as number) === undefined ? missing : undefined),
     },
     example: [
-      `${name}(${example[0]}, [1000 rpm, 6000 rpm], [2 kN * 1 m / 1 rad, 2 kN * 1 m / 1 rad], [1 rad/m], [1000 kg], rolling: 0 N, air: 0 kg/m, grip: 5 kN, leave_at: [6000 rpm], shift_time: 0 s)`,
+      `${name}(${example[0]}, [1000 rpm, 6000 rpm], [2 kN * 1 m / 1 rad, 2 kN * 1 m / 1 rad], [1 rad/m], [1000 kg], rolling: 0 N, air: 0 kg/m, grip: 5 kN, leave_at: 6000 rpm, limit: 6000 rpm, shift_time: 0 s)`,
       example[1],
     ],
     source: SOURCE,
@@ -148,29 +150,41 @@ function isWithinRun(time: number): boolean {
 }
 
 function driveOf(car: readonly Value[]): Drive {
-  return createDrive(car.slice(0, 2), Math.max(...(car[7] as QuantityList)), car.slice(9, 12));
+  return createDrive(car.slice(0, 2), car[8]!, car.slice(10, 13));
 }
 
-function createRunner(car: readonly Value[]) {
+function createRunner(car: readonly Value[]): Runner {
   const drive = driveOf(car);
   const turns = Array.from(car[2] as QuantityList);
-  const leaveAt = car[7] as QuantityList;
+  const leaveAt = listLeaving(car);
   return {
     lines: turns.map((each) => createPullLine(drive, each)),
     leaveAt: turns.map((each, i) => (leaveAt[i]! * (1 - drive.slip)) / each),
     masses: Array.from(car[3] as QuantityList),
-    load: { rolling: car[4] as number, air: car[5] as number, doublesAt: car[12] as number },
+    load: { rolling: car[4] as number, air: car[5] as number, doublesAt: car[13] as number },
     grip: car[6] as number,
-    shiftTime: car[8] as number,
+    shiftTime: car[9] as number,
   };
 }
 
+/** Engine speed at which each gear is left; the last one ends at the limit. */
+function listLeaving(car: readonly Value[]): readonly number[] {
+  const [turns, leaveAt, limit] = [car[2] as QuantityList, car[7]!, car[8] as number];
+  return Array.from(turns, (_, i) => {
+    if (i === turns.length - 1) return limit;
+    return Math.min(limit, typeof leaveAt === 'number' ? leaveAt : (leaveAt as QuantityList)[i]!);
+  });
+}
+
 function refuseCar(car: readonly Value[]): string | undefined {
-  const [turns, masses, leaveAt] = [car[2], car[3], car[7]] as QuantityList[];
+  const [turns, masses] = [car[2], car[3]] as QuantityList[];
+  const leaveAt = car[7]!;
   const gears = turns!.length;
   if (masses!.length !== gears) return `${gears} gears need ${gears} masses`;
-  if (leaveAt!.length !== gears) return `${gears} gears need ${gears} engine speeds to leave at`;
+  if (typeof leaveAt !== 'number' && (leaveAt as QuantityList).length !== gears) {
+    return `${gears} gears need ${gears} engine speeds to change up at, or one for all`;
+  }
   if (masses!.some((mass) => mass <= 0)) return 'a mass is above 0';
-  if (!((car[8] as number) >= 0)) return 'a shift takes no less than no time';
+  if (!((car[9] as number) >= 0)) return 'a shift takes no less than no time';
   return refuseDrive(driveOf(car), turns!);
 }

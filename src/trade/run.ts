@@ -27,8 +27,8 @@ export interface Run {
 
 /** A run is worked for a minute. */
 export const LONGEST_RUN = 60;
-/** Short enough that halving it moves no result by more than a few parts in a million. */
-const STEP = 0.05;
+/** Short enough that halving it moves no result by more than ten parts in a million. */
+const STEP = 0.1;
 /** Rounds of Newton's method to the moment of a shift. */
 const ROUNDS = 6;
 
@@ -95,10 +95,13 @@ function createRecorder() {
   const run = { times: [0], speeds: [0], distances: [0], starts: [0], ends: [0] };
   let now = 0;
   let motion: Motion = { speed: 0, distance: 0 };
+  let lastRate: Rate | undefined;
 
   function add(rate: Rate, next: Motion, length: number): void {
-    run.starts.push(rate(motion.speed));
+    const end = run.ends[run.ends.length - 1]!;
+    run.starts.push(rate === lastRate ? end : rate(motion.speed));
     run.ends.push(rate(next.speed));
+    lastRate = rate;
     now += length;
     motion = next;
     run.times.push(now);
