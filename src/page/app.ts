@@ -1,4 +1,5 @@
 import type { History } from '../job/history.ts';
+import { formatJob, parseJob } from '../job/read-job.ts';
 import { type Job, NEW_JOB } from '../job/record.ts';
 import type { Saved, Store } from '../job/store.ts';
 import type { Book } from '../sheet/book.ts';
@@ -39,6 +40,8 @@ export interface App {
   readonly desk: LiveDesk;
   /** Opens the sheet, and brings the cell into view, that an address names. */
   open(hash: string): void;
+  /** Takes in what another window has stored, as a step that can be undone. */
+  adopt(stored: string): void;
   /** Saves at once what is not saved yet. */
   save(): void;
   dispose(): void;
@@ -153,9 +156,16 @@ export function createApp(host: AppHost): App {
     view.title.focus({ preventScroll: true });
   }
 
+  function adopt(stored: string): void {
+    const reading = parseJob(stored);
+    if (!reading.ok || formatJob(reading.job) === formatJob(desk.job())) return;
+    desk.replace('change in another window', reading.job);
+  }
+
   return {
     desk,
     open,
+    adopt,
     save: saver.flush,
     dispose() {
       deafen();

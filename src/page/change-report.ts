@@ -17,7 +17,16 @@ export function reportChange(desk: Desk, sheet: Sheet, cells: ReadonlySet<number
   });
   const rest = results.length - told.length;
   const more = rest > 0 ? [`${rest} more ${rest === 1 ? 'result' : 'results'}.`] : [];
-  return [...told, ...more, ...reportChecks(desk, sheet, cells)].join(' ');
+  const errors = reportErrors(desk, sheet, cells);
+  return [...errors, ...told, ...more, ...reportChecks(desk, sheet, cells)].join(' ');
+}
+
+function reportErrors(desk: Desk, sheet: Sheet, cells: ReadonlySet<number>): readonly string[] {
+  return desk.book.cellsOf(sheet.name).flatMap((cell) => {
+    if (cell.role !== 'given' || !cells.has(cell.index)) return [];
+    const reading = desk.readingOf(cell);
+    return reading.state === 'failed' ? [`Error, ${cell.label}: ${reading.problem.message}.`] : [];
+  });
 }
 
 const WORDS = { pass: 'passes', fail: 'fails', unknown: 'cannot be told yet' } as const;

@@ -1,15 +1,13 @@
-import { chartSentence } from '../chart/chart-sentence.ts';
 import { namesIn } from '../language/walk.ts';
 import type { ChartBlock, ChartStatement, Sheet } from '../sheet/sheet.ts';
-import { createChartTable } from './chart-numbers.ts';
 import { type Desk, findCell } from './desk.ts';
 import { createDrawn } from './drawn.ts';
 import { fill, h } from './element.ts';
+import { loadChart } from './load-drawings.ts';
 import { createScrollBox } from './scroll-box.ts';
 import type { View } from './view.ts';
 
-/** The drawing of charts comes when the first chart is shown: results need not wait for it. */
-const loadCharts = () => import('../chart/chart-svg.ts');
+type ChartTool = Awaited<ReturnType<typeof loadChart>>;
 
 /** What a chart needs at the least to keep its words apart. */
 const LEAST_WIDTH = 300;
@@ -22,7 +20,6 @@ export function createChart(desk: Desk, sheet: Sheet, block: ChartBlock): View {
 }
 
 function createFigure(desk: Desk, sheet: Sheet, chart: ChartStatement): View {
-  let parts: Awaited<ReturnType<typeof loadCharts>> | undefined;
   const id = `chart-${sheet.parts.findIndex((part) => part.kind === 'chart' && part.chart === chart)}`;
   const sentence = h('span');
   const table = createScrollBox('wide', `Numbers of: ${chart.title}`);
@@ -32,24 +29,19 @@ function createFigure(desk: Desk, sheet: Sheet, chart: ChartStatement): View {
     h('summary', {}, 'The numbers'),
     table,
   );
-  const drawn = createDrawn('plot', draw);
+  const drawn = createDrawn('plot', loadChart, draw);
 
-  function draw(width: number): Element | undefined {
+  function draw(tool: ChartTool, width: number): Element | undefined {
     const data = desk.sweep(chart, sheet);
     if ('code' in data) {
       fill(sentence, data.message);
       return undefined;
     }
-    fill(sentence, chartSentence(data));
-    if (numbers.open) fill(table, createChartTable(data));
-    if (parts === undefined) return undefined;
-    return parts.chartSVG(data, { document, width: Math.max(width, LEAST_WIDTH), idPrefix: id });
+    fill(sentence, tool.chartSentence(data));
+    if (numbers.open) fill(table, tool.createChartTable(data));
+    return tool.chartSVG(data, { document, width: Math.max(width, LEAST_WIDTH), idPrefix: id });
   }
 
-  void loadCharts().then((loaded) => {
-    parts = loaded;
-    drawn.redraw();
-  });
   const caption = h('figcaption', {}, h('b', {}, `${chart.title}.`), ' ', sentence);
   return {
     element: h('figure', { class: 'chart' }, drawn.element, caption, numbers),

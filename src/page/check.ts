@@ -1,4 +1,3 @@
-import { drawGauge } from '../drawing/gauge.ts';
 import type { GaugeData, GaugeValue, Limit } from '../drawing/gauge-data.ts';
 import type { Kind } from '../language/kind.ts';
 import type { Cell, Check, Formula } from '../sheet/cell.ts';
@@ -12,6 +11,7 @@ import { createDrawn } from './drawn.ts';
 import { fill, h } from './element.ts';
 import { namesFor } from './element-names.ts';
 import { createIcon } from './icon.ts';
+import { loadGauge } from './load-drawings.ts';
 import { createRow, sourceNote } from './margin.ts';
 import type { View } from './view.ts';
 import { createTrouble } from './waits.ts';
@@ -43,7 +43,7 @@ function createGauges(desk: Desk, sheet: Sheet, block: CheckBlock): View {
 }
 
 function createCheck(desk: Desk, sheet: Sheet, check: Check, subject: Cell): View {
-  const drawn = createDrawn('drawn', (width) =>
+  const drawn = createDrawn('drawn', loadGauge, (drawGauge, width) =>
     drawGauge(readGauge(desk, sheet, check, subject), {
       document,
       width,

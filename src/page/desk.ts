@@ -8,8 +8,10 @@ import type { Frame } from '../sheet/frame.ts';
 import type { Outcome } from '../sheet/outcome.ts';
 import type { Entry, Reading } from '../sheet/reading.ts';
 import type { ChartStatement, Sheet, Step } from '../sheet/sheet.ts';
+import type { Spread } from '../sheet/spread/spread.ts';
 import type { Verdict } from '../sheet/verdict.ts';
 import type { System } from '../units/unit.ts';
+import type { SimulationWatch } from './run-simulation.ts';
 
 /** What the blocks of a sheet ask of the page, and tell it. */
 export interface Desk {
@@ -23,6 +25,14 @@ export interface Desk {
   verdictOf(check: Check): Verdict;
   /** Why a number that was worked out is not to be trusted. */
   warningsOf(cell: number): readonly string[];
+  /** How sure a result is; one entry a number of it, none where nothing is in doubt. */
+  spreadOf(cell: number): readonly Spread[];
+  /** Starts a simulation and gives what stops it. */
+  simulate(
+    cell: number,
+    options: { readonly samples: number; readonly seed: number },
+    watch: SimulationWatch,
+  ): () => void;
   /** The value of a formula as the cells stand; NaN or undefined where it has none. */
   workOut(formula: Formula): Value | undefined;
   sweep(chart: ChartStatement, sheet: Sheet): ChartData | Problem;

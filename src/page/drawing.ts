@@ -35,8 +35,10 @@ function createFigure(
   const words = h('span');
   const data = () =>
     createDrawingData(statement.title, linked, (formula) => desk.workOut(formula), desk.system());
-  const drawn = createDrawn('drawn', (width) =>
-    declaration.draw(data(), { document, width, idPrefix }),
+  const drawn = createDrawn(
+    'drawn',
+    async () => declaration,
+    (kind, width) => kind.draw(data(), { document, width, idPrefix }),
   );
 
   function refresh(): void {

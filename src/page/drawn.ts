@@ -8,19 +8,27 @@ export interface Drawn {
   dispose(): void;
 }
 
-/** Draws for the width that there is: a drawing shrunk to a narrow page could not be read. */
-export function createDrawn(
+const NOT_LOADED = 'The drawing could not be loaded. Load the page again.';
+
+/**
+ * Draws for the width that there is: a drawing shrunk to a narrow page could not be read.
+ *
+ * @param load brings what draws, once; results on the page do not wait for it
+ */
+export function createDrawn<Tool>(
   className: string,
-  draw: (width: number) => Element | undefined,
+  load: () => Promise<Tool>,
+  draw: (tool: Tool, width: number) => Element | undefined,
 ): Drawn {
   const element = h('div', { class: className });
+  let tool: Tool | undefined;
   let frame: number | undefined;
   let width = 0;
 
   function redraw(): void {
     frame ??= requestAnimationFrame(() => {
       frame = undefined;
-      if (width > 0) fill(element, (draw(width) as HTMLElement | undefined) ?? '');
+      if (width > 0 && tool !== undefined) fill(element, draw(tool, width) ?? '');
     });
   }
 
@@ -31,6 +39,14 @@ export function createDrawn(
     redraw();
   });
   observer.observe(element);
+
+  load().then(
+    (loaded) => {
+      tool = loaded;
+      redraw();
+    },
+    () => fill(element, h('p', { class: 'failed' }, NOT_LOADED)),
+  );
 
   return {
     element,

@@ -15,6 +15,7 @@ import type { Book } from '../sheet/book.ts';
 import type { GivenCell } from '../sheet/cell.ts';
 import { outcomeOf, solve, valueOfCell } from '../sheet/solve.ts';
 import { sweepChart } from '../sheet/sweep.ts';
+import { spreadOf } from '../sheet/spread/spread.ts';
 import { verdictOf } from '../sheet/verdict.ts';
 import { warningsOf } from '../sheet/warnings.ts';
 import type { System } from '../units/unit.ts';
@@ -99,6 +100,10 @@ export function createLiveDesk(options: DeskOptions): LiveDesk {
     outcomeOf: (cell) => outcomeOf(book, drive.frame, cell),
     readingOf: (cell) => drive.frame.readings[cell.index]!,
     warningsOf: (cell) => warningsOf(book, drive.frame, cell),
+    spreadOf: (cell) => spreadOf(book, drive.frame, cell),
+    simulate(cell, simulation, watch) {
+      return startSimulation(book, entriesOf(book, history.job), cell, simulation, watch);
+    },
     verdictOf: (check) => verdictOf(book, drive.frame, check),
     workOut: (formula) => formula.code.run(drive.frame.memory) as Value | undefined,
     sweep: (chart, sheet) => sweepChart(book, drive.frame, chart, sheet.name, history.job.system),
@@ -149,4 +154,12 @@ function enterAll(
     const entry = entryIn(job, sheet, name);
     if (entry !== undefined) enter(index, entry);
   }
+}
+
+/** What was typed, by cell, for whoever works the book elsewhere. */
+function entriesOf(book: Book, job: Job): readonly (readonly [number, Entry])[] {
+  return book.cells.flatMap((cell) => {
+    const entry = cell.role === 'given' ? entryIn(job, cell.sheet, cell.name) : undefined;
+    return entry === undefined ? [] : [[cell.index, entry] as const];
+  });
 }

@@ -1,4 +1,3 @@
-import { drawChain } from '../drawing/chain.ts';
 import type { ChainData, ChainTerm } from '../drawing/chain-data.ts';
 import { printText } from '../language/print-text.ts';
 import type { Cell, Formula } from '../sheet/cell.ts';
@@ -9,6 +8,7 @@ import { carriedNotes } from './carried.ts';
 import { type Desk, findCell } from './desk.ts';
 import { createDrawn } from './drawn.ts';
 import { fill, h } from './element.ts';
+import { loadChain } from './load-drawings.ts';
 import { createRow, sourceNote } from './margin.ts';
 import type { View } from './view.ts';
 import { createTrouble } from './waits.ts';
@@ -21,7 +21,7 @@ export function createStack(desk: Desk, sheet: Sheet, block: StackBlock): View {
   if (cell?.role !== 'stack' || cell.statement !== block.stack) {
     return { element: h('div'), cells: [], refresh: () => {} };
   }
-  const drawn = createDrawn('drawn', (width) =>
+  const drawn = createDrawn('drawn', loadChain, (drawChain, width) =>
     drawChain(readChain(desk, cell), { document, width, idPrefix: `stack-${cell.name}` }),
   );
   const answer = h('div', { class: 'sum' });

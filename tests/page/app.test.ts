@@ -103,6 +103,18 @@ test('undo by key brings back the field', () => {
   return vi.waitFor(() => expect(field().value).toBe('3'));
 });
 
+test('what another window stored is taken in, and can be undone', async () => {
+  const { app: opened, field } = open();
+  const job = withEntry(NEW_JOB, '10-bolts', 'width', { text: '7', unit: 'in' });
+  opened.adopt(formatJob(job));
+  opened.adopt(formatJob(job));
+  opened.adopt('damaged');
+  await vi.waitFor(() => expect(field().value).toBe('7'));
+  expect(opened.desk.history().past.map((step) => step.label)).toEqual([
+    'change in another window',
+  ]);
+});
+
 test('an address with a cell puts the focus on it', () => {
   const { app: opened, field } = open();
   opened.open('#/10-bolts/width');

@@ -34,6 +34,10 @@ test('after three results the rest are counted', () => {
   expect(report('1', 'a', 'b', 'c', 'd')).toMatch(/^A: .*B: .*C: .*1 more result\./);
 });
 
+test('an entry that cannot be read is told first', () => {
+  expect(report('wide', 'x', 'a')).toMatch(/^Error, X: .*wide.* A: 2.in\./);
+});
+
 test('where nothing changed nothing is said', () => {
   expect(report('1')).toBe('');
 });

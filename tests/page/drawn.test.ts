@@ -2,11 +2,15 @@ import { expect, test, vi } from 'vitest';
 import { createDrawn } from '../../src/page/drawn.ts';
 import { h } from '../../src/page/element.ts';
 
-function create() {
+async function loadPen() {
+  return (text: string) => h('p', {}, text);
+}
+
+function create(load = loadPen) {
   const widths: number[] = [];
-  const drawn = createDrawn('drawn', (width) => {
+  const drawn = createDrawn('drawn', load, (tool, width) => {
     widths.push(width);
-    return h('p', {}, String(width));
+    return tool(String(width));
   });
   const box = h('div', {}, drawn.element);
   box.style.width = '500px';
@@ -40,4 +44,9 @@ test('let go of, it draws no more', async () => {
   await nextFrame();
   await nextFrame();
   expect(widths).toHaveLength(1);
+});
+
+test('what cannot be loaded is told where the drawing would stand', async () => {
+  const { drawn } = create(() => Promise.reject(new TypeError('no line')));
+  await vi.waitFor(() => expect(drawn.element.textContent).toMatch(/could not be loaded/));
 });

@@ -1,0 +1,28 @@
+/*
+ * What draws comes after the first results: it is more script than all the rest. Each of these is
+ * loaded once, when the first drawing of its kind is shown or when the page has nothing else to do.
+ */
+
+export async function loadChart() {
+  const [{ chartSVG }, { chartSentence }, { createChartTable }] = await Promise.all([
+    import('../chart/chart-svg.ts'),
+    import('../chart/chart-sentence.ts'),
+    import('./chart-numbers.ts'),
+  ]);
+  return { chartSVG, chartSentence, createChartTable };
+}
+
+export async function loadChain() {
+  const { drawChain } = await import('../drawing/chain.ts');
+  return drawChain;
+}
+
+export async function loadGauge() {
+  const { drawGauge } = await import('../drawing/gauge.ts');
+  return drawGauge;
+}
+
+/** All of it, for the sheets that are opened with the cable out. */
+export async function loadAllDrawings(): Promise<void> {
+  await Promise.all([loadChart(), loadChain(), loadGauge()]);
+}

@@ -1,0 +1,37 @@
+import type { Book } from '../sheet/book.ts';
+import type { Distribution } from '../sheet/spread/distribution.ts';
+import type { SimulationOrder, SimulationNews } from './spread-worker.ts';
+
+export interface SimulationWatch {
+  onProgress(share: number): void;
+  onDone(distribution: Distribution): void;
+  onStopped(): void;
+}
+
+/** Starts a simulation in a worker of its own; the function that it gives stops it at once. */
+export function startSimulation(
+  book: Book,
+  entries: SimulationOrder['entries'],
+  result: number,
+  { samples, seed }: { readonly samples: number; readonly seed: number },
+  watch: SimulationWatch,
+): () => void {
+  const worker = new Worker(new URL('./spread-worker.ts', import.meta.url), { type: 'module' });
+  const sheets = book.sheets.map(({ file, source }) => ({ file, source }));
+  worker.addEventListener('message', ({ data }: MessageEvent<SimulationNews>) => {
+    if (data.type === 'progress') watch.onProgress(data.share);
+    else {
+      worker.terminate();
+      watch.onDone(data.distribution);
+    }
+  });
+  worker.addEventListener('error', stop);
+  worker.postMessage({ sheets, entries, result, samples, seed } satisfies SimulationOrder);
+
+  function stop(): void {
+    worker.terminate();
+    watch.onStopped();
+  }
+  return stop;
+}
+

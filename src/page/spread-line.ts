@@ -1,0 +1,66 @@
+import type { Kind } from '../language/kind.ts';
+import type { Cell } from '../sheet/cell.ts';
+import type { Display } from '../sheet/sheet.ts';
+import { showValue } from '../sheet/show.ts';
+import type { Spread } from '../sheet/spread/spread.ts';
+import { describeShares, describeSpread, type SpreadWriting } from '../sheet/spread/spread-words.ts';
+import type { Desk } from './desk.ts';
+import { h } from './element.ts';
+import { createSimulation } from './simulation.ts';
+
+/** How sure a result is: one line, and behind it whose doubt it is and the simulated picture. */
+export function createSpreadLine(desk: Desk, cell: Cell): HTMLElement | undefined {
+  const spreads = desk.spreadOf(cell.index);
+  const [spread] = spreads;
+  if (spread === undefined) return undefined;
+  const writing = createSpreadWriting(desk, cell);
+  if (spreads.length > 1) return createSure(listSpreads(spreads, writing));
+  const more = h(
+    'details',
+    { class: 'doubt' },
+    h('summary', {}, 'What matters most'),
+    h('p', {}, describeShares(spread, writing)),
+    createBars(spread, writing),
+    createSimulation(desk, cell, writing),
+  );
+  return createSure(describeSpread(spread, writing), more);
+}
+
+/** Differences are finer than values: two figures of the doubt are worth showing. */
+export function createSpreadWriting(desk: Desk, cell: Cell): SpreadWriting {
+  const kind = cell.kind as Extract<Kind, { readonly dimension: unknown }>;
+  const single: Kind = { type: 'quantity', dimension: kind.dimension };
+  const { resolution, unit } = cell.display;
+  const display: Display = {
+    ...(unit === undefined ? {} : { unit }),
+    ...(resolution === undefined ? {} : { resolution: resolution / 10 }),
+  };
+  return {
+    show: (value) => showValue(value, single, display, desk.system()).text,
+    name: (index) => desk.book.cells[index]!.name.replaceAll('_', ' '),
+  };
+}
+
+function createSure(text: string, more?: HTMLElement): HTMLElement {
+  return h('div', { class: 'sure' }, h('p', {}, text), more);
+}
+
+function listSpreads(spreads: readonly Spread[], { show }: SpreadWriting): string {
+  const worst = spreads.map(({ worst: { from, to } }) => show((to - from) / 2));
+  return `worst case ± ${worst.join(', ± ')}`;
+}
+
+/** Shares of the variance as bars, in words as well. */
+function createBars({ shares }: Spread, { name }: SpreadWriting): HTMLElement {
+  const rows = shares.map(({ cell, share }) => {
+    const percent = share >= 0.001 ? `${Math.round(1000 * share) / 10} %` : 'nothing';
+    const bar = h('meter', { min: 0, max: 1, value: share, 'aria-label': `Share of ${name(cell)}` });
+    return h('tr', {}, h('th', { scope: 'row' }, name(cell)), h('td', {}, bar), h('td', {}, percent));
+  });
+  return h(
+    'table',
+    { class: 'shares' },
+    h('caption', {}, 'Share of the doubt (of the variance)'),
+    h('tbody', {}, ...rows),
+  );
+}
