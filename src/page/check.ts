@@ -3,6 +3,9 @@ import type { Kind } from '../language/kind.ts';
 import type { Cell, Check, Formula } from '../sheet/cell.ts';
 import type { CheckBlock, Sheet } from '../sheet/sheet.ts';
 import { showValue } from '../sheet/show.ts';
+import type { Spread } from '../sheet/spread/spread.ts';
+import { describeConfidence } from '../sheet/spread/spread-words.ts';
+import { judgeUnderDoubt } from '../sheet/spread/verdict-under-doubt.ts';
 import { meaningOf } from '../sheet/verdict.ts';
 import { describeVerdict } from '../sheet/verdict-words.ts';
 import { createCheckTable } from './check-table.ts';
@@ -93,10 +96,12 @@ function createVerdict(
     createIcon(verdict.verdict),
     h('span', {}, text),
   );
+  const confidence = judgeUnderDoubt(verdict, desk.spreadOf(subject.index));
+  const sure = confidence && h('p', { class: 'confidence' }, describeConfidence(confidence));
   const words = meaningOf(check, verdict);
   const meaning = words === undefined ? undefined : h('p', { class: 'meaning' }, words);
   const trouble = verdict.verdict === 'unknown' ? createTrouble(desk, subject) : undefined;
-  return [line, meaning, trouble];
+  return [line, sure, meaning, trouble];
 }
 
 function readGauge(desk: Desk, sheet: Sheet, check: Check, subject: Cell): GaugeData {
@@ -131,12 +136,20 @@ function readValues(desk: Desk, sheet: Sheet, subject: Cell, show: Show): readon
   const outcome = desk.outcomeOf(subject.index);
   if (outcome.state !== 'value') return [{ value: Number.NaN, text: '?' }];
   const { value } = outcome;
-  if (typeof value === 'number') return [{ value, text: show(value) }];
+  const spreads = desk.spreadOf(subject.index).map(rangesOf);
+  if (typeof value === 'number') return [{ value, text: show(value), spread: spreads[0] }];
   if (!(value instanceof Float64Array)) return [];
   const names = namesFor(desk, sheet, subject);
   return [...value].map((one, i) => ({
     label: names?.[i] ?? String(i + 1),
     value: one,
     text: show(one),
+    spread: spreads[i],
   }));
+}
+
+/** On the gauge: a thick bar for the likely range, a thin one for the worst case. */
+function rangesOf({ likely, worst, straight }: Spread): GaugeValue['spread'] {
+  const worstCase = [worst.from, worst.to] as const;
+  return straight ? { worst: worstCase, likely: [likely.from, likely.to] } : { worst: worstCase };
 }

@@ -13,14 +13,16 @@ import {
 import type { Value } from '../language/kind.ts';
 import type { Book } from '../sheet/book.ts';
 import type { GivenCell } from '../sheet/cell.ts';
+import type { Entry } from '../sheet/reading.ts';
 import { outcomeOf, solve, valueOfCell } from '../sheet/solve.ts';
-import { sweepChart } from '../sheet/sweep.ts';
 import { spreadOf } from '../sheet/spread/spread.ts';
+import { sweepChart } from '../sheet/sweep.ts';
 import { verdictOf } from '../sheet/verdict.ts';
 import { warningsOf } from '../sheet/warnings.ts';
 import type { System } from '../units/unit.ts';
 import { nameEntryChange, nameTickChange } from './change-words.ts';
 import type { Desk } from './desk.ts';
+import { startSimulation } from './run-simulation.ts';
 
 /** A desk with a job on it. */
 export interface LiveDesk extends Desk {

@@ -1,6 +1,6 @@
 import type { Book } from '../sheet/book.ts';
 import type { Distribution } from '../sheet/spread/distribution.ts';
-import type { SimulationOrder, SimulationNews } from './spread-worker.ts';
+import type { SimulationNews, SimulationOrder } from './spread-worker.ts';
 
 export interface SimulationWatch {
   onProgress(share: number): void;
@@ -34,4 +34,3 @@ export function startSimulation(
   }
   return stop;
 }
-

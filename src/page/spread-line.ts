@@ -3,7 +3,11 @@ import type { Cell } from '../sheet/cell.ts';
 import type { Display } from '../sheet/sheet.ts';
 import { showValue } from '../sheet/show.ts';
 import type { Spread } from '../sheet/spread/spread.ts';
-import { describeShares, describeSpread, type SpreadWriting } from '../sheet/spread/spread-words.ts';
+import {
+  describeShares,
+  describeSpread,
+  type SpreadWriting,
+} from '../sheet/spread/spread-words.ts';
 import type { Desk } from './desk.ts';
 import { h } from './element.ts';
 import { createSimulation } from './simulation.ts';
@@ -54,8 +58,19 @@ function listSpreads(spreads: readonly Spread[], { show }: SpreadWriting): strin
 function createBars({ shares }: Spread, { name }: SpreadWriting): HTMLElement {
   const rows = shares.map(({ cell, share }) => {
     const percent = share >= 0.001 ? `${Math.round(1000 * share) / 10} %` : 'nothing';
-    const bar = h('meter', { min: 0, max: 1, value: share, 'aria-label': `Share of ${name(cell)}` });
-    return h('tr', {}, h('th', { scope: 'row' }, name(cell)), h('td', {}, bar), h('td', {}, percent));
+    const bar = h('meter', {
+      min: 0,
+      max: 1,
+      value: share,
+      'aria-label': `Share of ${name(cell)}`,
+    });
+    return h(
+      'tr',
+      {},
+      h('th', { scope: 'row' }, name(cell)),
+      h('td', {}, bar),
+      h('td', {}, percent),
+    );
   });
   return h(
     'table',

@@ -4,7 +4,7 @@ import { enterGiven } from '../sheet/enter.ts';
 import { readSheet } from '../sheet/read-sheet.ts';
 import type { Entry } from '../sheet/reading.ts';
 import { solve } from '../sheet/solve.ts';
-import { describeSamples, type Distribution } from '../sheet/spread/distribution.ts';
+import { type Distribution, describeSamples } from '../sheet/spread/distribution.ts';
 import { simulate } from '../sheet/spread/simulate.ts';
 
 /** What the page asks of the worker: plain data, since compiled sheets cannot be sent. */

@@ -11,6 +11,7 @@ import { namesFor } from './element-names.ts';
 import { createRow, sourceNote } from './margin.ts';
 import { createFormula } from './math.ts';
 import { createNumberLeaves } from './number-leaves.ts';
+import { createSpreadLine } from './spread-line.ts';
 import type { View } from './view.ts';
 import { createTrouble } from './waits.ts';
 import { createWarnings } from './warnings.ts';
@@ -64,6 +65,7 @@ function createLine(desk: Desk, sheet: Sheet, cell: Cell, statement: WorkStateme
     fill(
       answer,
       worked ? answerOf(outcome.value) : createTrouble(desk, cell),
+      worked && createSpreadLine(desk, cell),
       ...createWarnings(desk, cell),
     );
   }
