@@ -63,9 +63,11 @@ export function numberIn(worked: Worked, name: string, symbol: string): number {
   return numbers[0]!;
 }
 
+/** Of the sheet, or of another where the name says so: `70-release-bearing/lever_ratio`. */
 export function cellIndex(book: Book, sheet: string, name: string): number {
-  const cell = book.find(sheet, name);
-  if (cell === undefined) throw new Error(`${sheet} has no ${name}`);
+  const [own, other] = name.split('/').reverse() as [string, string?];
+  const cell = book.find(other ?? sheet, own);
+  if (cell === undefined) throw new Error(`${other ?? sheet} has no ${own}`);
   return cell.index;
 }
 
