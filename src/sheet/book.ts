@@ -173,7 +173,12 @@ function loopProblem(start: Draft, loop: readonly number[], drafts: readonly Dra
     return sheet === start.sheet ? statement.name : `${sheet.name}: ${statement.name}`;
   });
   const { from, to, place, name } = start.statement;
-  return { ...fail('loop', { from, to }, { path }), place, cell: name };
+  return { ...fail('loop', { from, to }, { path: shortenPath(path) }), place, cell: name };
+}
+
+/** Nobody reads a loop of hundreds of names; its start and its end tell where it runs. */
+function shortenPath(path: readonly string[]): readonly string[] {
+  return path.length <= 12 ? path : [...path.slice(0, 8), '…', ...path.slice(-3)];
 }
 
 function sortProblems(problems: readonly Problem[]): readonly Problem[] {

@@ -7,12 +7,13 @@ import type { Unit } from '../units/unit.ts';
 import type { Cell, Formula } from './cell.ts';
 import { inferDisplayUnit } from './display-unit.ts';
 import { type Draft, nearNames } from './drafts.ts';
-import { linkFormula, whyBroken } from './link-formula.ts';
+import { linkFormula } from './link-formula.ts';
 import { linkGiven } from './link-given.ts';
 import { type Base, broken, type CellContext, type Linked } from './linked.ts';
 import { placeProblem } from './places.ts';
 import type { Display, StackStatement } from './sheet.ts';
 import { readTableRows } from './table-rows.ts';
+import { whyBroken } from './waiting.ts';
 
 /** Links one cell: its kind, its formula, its unit of display. */
 export function linkCell(draft: Draft, context: CellContext): Linked {
@@ -73,7 +74,7 @@ function linkFrom(draft: Drafted<'from'>, base: Base, context: CellContext): Lin
   }
   const waiting = fail('waiting', statement, {
     name: `${block.sheet}: ${origin.name}`,
-    why: whyBroken(index, context),
+    why: whyBroken(context.cells, index),
   });
   return broken(
     draft,

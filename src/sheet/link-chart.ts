@@ -7,8 +7,9 @@ import type { Unit } from '../units/unit.ts';
 import type { Cell, Chart, Formula, LinkedChart } from './cell.ts';
 import { inferDisplayUnit } from './display-unit.ts';
 import { attemptLink, LinkFault, linkFault } from './link-fault.ts';
-import { type LinkContext, linkFormula, whyBroken } from './link-formula.ts';
+import { type LinkContext, linkFormula } from './link-formula.ts';
 import type { ChartMark, ChartStatement, Sheet } from './sheet.ts';
+import { whyBroken } from './waiting.ts';
 
 /** Links a chart: its names, the dimensions of its axes, marks and limits. */
 export function linkChart(statement: ChartStatement, sheet: Sheet, context: LinkContext): Chart {
@@ -71,7 +72,7 @@ function findCell(node: NameNode, sheet: Sheet, { drafts, cells }: LinkContext):
   }
   const cell = cells[index]!;
   if (cell.kind !== undefined) return cell;
-  const waiting = fail('waiting', node, { name: node.name, why: whyBroken(index, { cells }) });
+  const waiting = fail('waiting', node, { name: node.name, why: whyBroken(cells, index) });
   throw new LinkFault({ ...waiting, waitsFor: node.name });
 }
 

@@ -9,7 +9,7 @@ import type { Cell, Formula } from './cell.ts';
 import type { Drafts } from './drafts.ts';
 import { placeProblem } from './places.ts';
 import type { Sheet } from './sheet.ts';
-import { describeWaiting, findRoot } from './waiting.ts';
+import { whyBroken } from './waiting.ts';
 
 /** What the linking of one formula draws on. */
 export interface LinkContext {
@@ -58,14 +58,8 @@ function waitForBroken(
     return index !== undefined && context.cells[index]?.kind === undefined;
   })!;
   const problem = {
-    ...fail('waiting', tree, { name, why: whyBroken(own.get(name)!, context) }),
+    ...fail('waiting', tree, { name, why: whyBroken(context.cells, own.get(name)!) }),
     waitsFor: name,
   };
   return placeProblem(problem, sheet.places, cell);
-}
-
-/** Why a cell that can never be worked has no value, in words that follow "which". */
-export function whyBroken(index: number, { cells }: Pick<LinkContext, 'cells'>): string {
-  const root = findRoot(cells, index, (at) => cells[at]!.problem);
-  return describeWaiting(cells[index]!, root, 'has an error');
 }

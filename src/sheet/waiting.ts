@@ -20,6 +20,20 @@ export function findRoot(
   return at;
 }
 
+/** A cell that is broken stays so: its root is looked for once, and a chain of them costs no more. */
+const ROOTS = new WeakMap<Cell, Cell>();
+
+/** Why a cell that can never be worked has no value, in words that follow "which". */
+export function whyBroken(cells: readonly Cell[], index: number): string {
+  const cell = cells[index]!;
+  const problemOf = (at: number) => cells[at]!.problem;
+  const next = nextOf(cells, cell, problemOf);
+  const known = next === undefined ? cell : ROOTS.get(next);
+  const root = known ?? findRoot(cells, index, problemOf);
+  ROOTS.set(cell, root);
+  return describeWaiting(cell, root, 'has an error');
+}
+
 function nextOf(
   cells: readonly Cell[],
   { index, inputs }: Cell,

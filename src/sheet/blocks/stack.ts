@@ -8,6 +8,9 @@ import type { StackBlock, StackStatement, StackTerm } from '../sheet.ts';
 import { attempt, type BlockSource, cursorOver, readStatements } from './block-source.ts';
 import { createDisplay, createNamed } from './named.ts';
 
+/** A chain is worked as one formula, and no formula is longer. */
+const LONGEST = 1000;
+
 /** Reads a `stack` block: a chain of dimensions whose sum is a result. */
 export function readStackBlock(block: BlockSource): StackBlock {
   const problems: Problem[] = [];
@@ -17,6 +20,10 @@ export function readStackBlock(block: BlockSource): StackBlock {
   if (terms.length === 0 && faults.length === 0) {
     const details = { kind: 'stack', example: '+ finger_reading' };
     problems.push(placeProblem(fail('missing-line', block.info, details), block.places));
+  }
+  if (terms.length > LONGEST) {
+    const problem = fail('too-long', terms[LONGEST]!, { limit: LONGEST });
+    problems.push(placeProblem(problem, block.places));
   }
   const isWhole = heading !== undefined && problems.length === 0;
   return {
