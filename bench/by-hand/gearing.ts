@@ -1,6 +1,6 @@
 /**
- * The gearing sheet as one would write it in TypeScript without Layshaft: SI numbers, no units, no
- * checks of kinds, nothing to look at. Results carry the names that they have on the sheet.
+ * The gearing sheet, its part on engine and road speeds, as one would write it in TypeScript without
+ * Layshaft: SI numbers, no units, no checks of kinds, nothing to look at.
  */
 
 /** Readings in SI: m, rad/s, m/s; ratios and shares as plain numbers. */
@@ -38,7 +38,7 @@ export const GEARING_READINGS: GearingReadings = {
   converter_slip: 0.04,
 };
 
-/** All results of the sheet. */
+/** Results of the sheet by their names there. */
 export function solveGearing(given: GearingReadings) {
   const tyre_diameter = given.rim_diameter + 2 * given.tyre_width * given.aspect_ratio;
   const rolling_circumference = given.measured_rollout ?? given.rolling_factor * tyre_diameter;

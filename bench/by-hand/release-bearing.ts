@@ -34,7 +34,7 @@ export const BEARING_READINGS: BearingReadings = {
   disc_wear: 0.035 * INCH,
 };
 
-/** All results of the sheet. */
+/** Results of the sheet by their names there. */
 export function solveBearing(given: BearingReadings) {
   const gap =
     given.finger_reading - given.straightedge - given.bearing_reading + given.straightedge;

@@ -116,5 +116,5 @@ function drawSVG(data: ChartData): string {
     idPrefix: 'chart',
     standalone: true,
   });
-  return `<?xml version="1.0" encoding="UTF-8"?>\n${drawing.outerHTML}\n`;
+  return `<?xml version="1.0" encoding="UTF-8"?>\n${drawing.toString()}\n`;
 }

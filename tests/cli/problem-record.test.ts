@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { formatProblem, recordProblem, uniqueProblems } from '../../src/cli/problem-record.ts';
 import { fail } from '../../src/language/problem.ts';
 
-const PROBLEM = fail('division-by-zero', { from: 3, to: 4 }, { divisor: 'ratio' });
+const PROBLEM = fail('division-by-zero', { from: 3, to: 4 }, { divisor: 'ratio is 0' });
 const PLACE = { file: 'a.md', line: 2, column: 7 };
 
 test('a problem without cell and place has empty texts for them', () => {
