@@ -9,11 +9,16 @@ export type OtherRun = (memory: Memory) => unknown;
 /** A formula ready to run. It never throws: no value is NaN or undefined. */
 export type Code =
   | { readonly type: 'number'; readonly run: NumberRun }
-  | { readonly type: 'list'; readonly run: ListRun }
+  | {
+      readonly type: 'list';
+      readonly run: ListRun;
+      /** True where each run gives a new list: whoever asked for it may write into it. */
+      readonly fresh: boolean;
+    }
   | { readonly type: 'other'; readonly run: OtherRun };
 
 export const numberCode = (run: NumberRun): Code => ({ type: 'number', run });
-export const listCode = (run: ListRun): Code => ({ type: 'list', run });
+export const listCode = (run: ListRun, fresh = false): Code => ({ type: 'list', run, fresh });
 export const otherCode = (run: OtherRun): Code => ({ type: 'other', run });
 
 /** The number itself, or NaN for an infinity: an overflow must not vanish in a later division. */

@@ -1,6 +1,7 @@
+import { finite } from './code.ts';
 import type { CompileContext } from './compile.ts';
-import { divide, raise } from './compile-arithmetic.ts';
 import type { Memory } from './memory.ts';
+import { divide, raise } from './safe-operators.ts';
 import type { ArithmeticOperator, Expression } from './tree.ts';
 
 /** Samples that are worked together: few enough to stay in the nearest memory of the machine. */
@@ -87,7 +88,8 @@ function compileEach(
   const [argument] = tree.arguments;
   if (work.type !== 'each' || parameters.length !== 1 || argument === undefined) return undefined;
   const operand = compileOperand(argument.value, context, varies);
-  return operand && mapOperand(operand, work.run);
+  const { run } = work;
+  return operand && mapOperand(operand, (x) => finite(run(finite(x))));
 }
 
 function mapOperand(operand: Operand, work: (x: number) => number): Operand {

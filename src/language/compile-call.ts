@@ -5,6 +5,7 @@ import {
   listCode,
   type NumberRun,
   numberCode,
+  type OtherRun,
   otherCode,
 } from './code.ts';
 import type { FunctionDeclaration, Work } from './functions/declaration.ts';
@@ -24,11 +25,12 @@ export function compileCall(
       work,
       codes.map((code) => code.run as NumberRun),
     );
-  return listCode(compileLifted(work, codes));
+  return listCode(compileLifted(work, codes), true);
 }
 
 type Each = Extract<Work, { type: 'each' }>;
 type Whole = Extract<Work, { type: 'whole' }>;
+type WholeRun = (memory: Memory) => Value | undefined;
 
 function compileEach({ run }: Each, runs: readonly NumberRun[]): Code {
   // Arguments too: the angle of an infinite tangent would hide the overflow.
@@ -44,9 +46,9 @@ function compileLifted({ run }: Each, codes: readonly Code[]): ListRun {
   return (memory) => {
     const values = codes.map((code) => code.run(memory) as number | QuantityList | undefined);
     const length = commonLength(values);
-    if (length === undefined) return undefined;
+    if (length === undefined || !values.every(isThere)) return undefined;
     return Float64Array.from({ length }, (_, i) =>
-      finite(run(...values.map((value) => finite(typeof value === 'number' ? value : value![i]!)))),
+      finite(run(...values.map((value) => (typeof value === 'number' ? value : value![i]!)))),
     );
   };
 }
@@ -57,28 +59,46 @@ function commonLength(values: readonly (number | QuantityList | undefined)[]): n
 }
 
 function compileWhole(work: Whole, codes: readonly Code[], kind: Kind): Code {
-  const runs = codes.map((code) => code.run);
-  const run = (memory: Memory): Value | undefined => {
-    const values: unknown[] = [];
-    for (const code of runs) {
-      const value = code(memory);
-      if (!isThere(value)) return undefined;
-      values.push(value);
-    }
-    return work.refuse(...(values as Value[])) === undefined
-      ? work.run(...(values as Value[]))
-      : undefined;
-  };
+  const run = compileValues(
+    work,
+    codes.map((code) => code.run),
+  );
   if (kind.type === 'quantity')
     return numberCode((memory) => (run(memory) as number | undefined) ?? Number.NaN);
-  if (kind.type === 'list') return listCode((memory) => run(memory) as QuantityList | undefined);
+  if (kind.type === 'list') return listCode(run as ListRun, true);
   return otherCode(run);
+}
+
+/** One and two values, the usual case, go without an array of them. */
+function compileValues({ refuse, run }: Whole, runs: readonly OtherRun[]): WholeRun {
+  const [a, b] = runs as [OtherRun, OtherRun];
+  if (runs.length === 1) {
+    return (memory) => {
+      const x = a(memory) as Value;
+      return isThere(x) && refuse(x) === undefined ? run(x) : undefined;
+    };
+  }
+  if (runs.length === 2) {
+    return (memory) => {
+      const x = a(memory) as Value;
+      const y = b(memory) as Value;
+      return isThere(x) && isThere(y) && refuse(x, y) === undefined ? run(x, y) : undefined;
+    };
+  }
+  return (memory) => {
+    const values = runs.map((code) => code(memory) as Value);
+    return values.every(isThere) && refuse(...values) === undefined ? run(...values) : undefined;
+  };
 }
 
 /** Whole values with a gap in them are no values. */
 export function isThere(value: unknown): boolean {
   if (typeof value === 'number') return value - value === 0;
-  if (!(value instanceof Float64Array)) return value !== undefined;
-  for (const x of value) if (x - x !== 0) return false;
+  return value instanceof Float64Array ? isWhole(value) : value !== undefined;
+}
+
+/** True for a list without a gap. */
+export function isWhole(list: QuantityList): boolean {
+  for (let i = 0; i < list.length; i += 1) if (list[i]! - list[i]! !== 0) return false;
   return true;
 }

@@ -113,7 +113,7 @@ function compileList(node: ListNode, context: CompileContext): Code {
   const items = node.items.map((item) => compileExpression(item, context).run);
   if (context.kinds.get(node)!.type === 'list') {
     const runs = items as NumberRun[];
-    return listCode((memory) => Float64Array.from(runs, (run) => run(memory)));
+    return listCode((memory) => Float64Array.from(runs, (run) => run(memory)), true);
   }
   return otherCode((memory) => {
     const texts = items.map((run) => run(memory));

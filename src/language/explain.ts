@@ -1,11 +1,11 @@
 import { type Matched, matchArguments } from './arguments.ts';
 import { type CompileContext, compileExpression } from './compile.ts';
-import { divide, raise } from './compile-arithmetic.ts';
 import { isThere } from './compile-call.ts';
 import type { FunctionDeclaration } from './functions/declaration.ts';
 import type { QuantityList, Value } from './kind.ts';
 import type { Memory } from './memory.ts';
 import { fail, type Problem } from './problem.ts';
+import { divide, raise } from './safe-operators.ts';
 import type { BinaryNode, CallNode, Expression, ListNode } from './tree.ts';
 
 /** What the explainer needs besides the compiler's knowledge. */

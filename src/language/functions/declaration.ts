@@ -61,7 +61,10 @@ export type Work =
       /** Why there is no value for these numbers. */
       readonly refuse: (...numbers: number[]) => string | undefined;
     }
-  /** On whole values, in the order of the parameters. */
+  /**
+   * On whole values, in the order of the parameters. A list that comes back is a new one and never
+   * one that was handed in.
+   */
   | {
       readonly type: 'whole';
       readonly run: (...values: Value[]) => Value;

@@ -25,11 +25,11 @@ const limit: Parameter = { name: 'limit', shape: 'quantity', dimension: 'a', doc
 type Sequence = QuantityList | readonly string[];
 
 export const LISTS: readonly FunctionDeclaration[] = [
-  extreme('min', 'The smallest of a list or of several quantities.', Math.min, [
+  extreme('min', 'The smallest of a list or of several quantities.', Number.POSITIVE_INFINITY, [
     'min(3 in, 2 in)',
     '2 in',
   ]),
-  extreme('max', 'The largest of a list or of several quantities.', Math.max, [
+  extreme('max', 'The largest of a list or of several quantities.', Number.NEGATIVE_INFINITY, [
     'max([1, 5, 3])',
     '5',
   ]),
@@ -93,7 +93,7 @@ export const LISTS: readonly FunctionDeclaration[] = [
     result: { shape: 'texts' },
     work: {
       type: 'whole',
-      run: (x) => Array.from({ length: (x as Sequence).length }, (_, i) => ordinal(i + 1)),
+      run: (x) => nameOrdinals((x as Sequence).length),
       refuse: never,
     },
     example: ['ordinals([3.5, 2.0])', '["1st", "2nd"]'],
@@ -105,7 +105,11 @@ export const LISTS: readonly FunctionDeclaration[] = [
     result: { shape: 'quantity', dimension: 'a' },
     work: {
       type: 'whole',
-      run: (x, most) => Math.max(...(x as QuantityList).filter((v) => v <= (most as number))),
+      run: (x, most) =>
+        (x as QuantityList).reduce(
+          (best, v) => (v <= (most as number) && v > best ? v : best),
+          Number.NEGATIVE_INFINITY,
+        ),
       refuse: (x, most) =>
         (x as QuantityList).some((v) => v <= (most as number))
           ? undefined
@@ -120,7 +124,11 @@ export const LISTS: readonly FunctionDeclaration[] = [
     result: { shape: 'quantity', dimension: 'a' },
     work: {
       type: 'whole',
-      run: (x, least) => Math.min(...(x as QuantityList).filter((v) => v >= (least as number))),
+      run: (x, least) =>
+        (x as QuantityList).reduce(
+          (best, v) => (v >= (least as number) && v < best ? v : best),
+          Number.POSITIVE_INFINITY,
+        ),
       refuse: (x, least) =>
         (x as QuantityList).some((v) => v >= (least as number))
           ? undefined
@@ -129,6 +137,15 @@ export const LISTS: readonly FunctionDeclaration[] = [
     example: ['smallest_from([1, 4, 9], 5)', '9'],
   },
 ];
+
+/** Names that were asked for before; lists of gears are short and always the same. */
+const ORDINALS: string[] = [];
+
+/** Mutates the list of known names where it is too short. */
+function nameOrdinals(count: number): readonly string[] {
+  while (ORDINALS.length < count) ORDINALS.push(ordinal(ORDINALS.length + 1));
+  return ORDINALS.slice(0, count);
+}
 
 /** 1st, 2nd, 3rd, 4th … 11th, 12th, 13th … 21st. */
 export function ordinal(n: number): string {
@@ -145,16 +162,18 @@ function isPlace(x: Sequence, place: number): boolean {
   return Number.isInteger(place) && place >= 1 && place <= x.length;
 }
 
+/** @param worst what every number is better than */
 function extreme(
   name: string,
   doc: string,
-  run: (...x: number[]) => number,
+  worst: number,
   example: readonly [string, string],
 ): FunctionDeclaration {
-  const flat = (given: readonly Value[]): number[] =>
-    given.flatMap((value) =>
-      typeof value === 'number' ? value : Array.from(value as QuantityList),
-    );
+  const pick = (a: number, b: number) => (worst > 0 === a < b ? a : b);
+  const best = (value: Value): number =>
+    typeof value === 'number' ? value : (value as QuantityList).reduce(pick, worst);
+  const isEmpty = (value: Value) =>
+    typeof value !== 'number' && (value as QuantityList).length === 0;
   return {
     name,
     doc,
@@ -163,8 +182,8 @@ function extreme(
     result: { shape: 'quantity', dimension: 'a' },
     work: {
       type: 'whole',
-      run: (...given) => run(...flat(given)),
-      refuse: (...given) => (flat(given).length === 0 ? 'the list is empty' : undefined),
+      run: (...given) => (given.length === 1 ? best(given[0]!) : given.map(best).reduce(pick)),
+      refuse: (...given) => (given.every(isEmpty) ? 'the list is empty' : undefined),
     },
     example,
   };
@@ -223,9 +242,21 @@ function sorted(
     result: { shape: 'list', dimension: 'a' },
     work: {
       type: 'whole',
-      run: (x) => (x as QuantityList).slice().sort((a, b) => sign * (a - b)),
+      run: (x) => sortNumbers((x as QuantityList).slice(), sign),
       refuse: never,
     },
     example,
   };
+}
+
+/** Sorts by insertion, which is the fastest for lists as short as those of gears. Mutates the list. */
+function sortNumbers(numbers: Float64Array, sign: 1 | -1): Float64Array {
+  if (numbers.length > 32) return sign > 0 ? numbers.sort() : numbers.sort().reverse();
+  for (let i = 1; i < numbers.length; i += 1) {
+    const x = numbers[i]!;
+    let j = i;
+    for (; j > 0 && sign * (numbers[j - 1]! - x) > 0; j -= 1) numbers[j] = numbers[j - 1]!;
+    numbers[j] = x;
+  }
+  return numbers;
 }
