@@ -5,6 +5,7 @@ export const LENGTH: Dimension = [1, 0, 0, 0];
 /** Of a section, against bending or twisting. */
 export const SECOND_MOMENT: Dimension = [4, 0, 0, 0];
 export const MASS: Dimension = [0, 1, 0, 0];
+export const DENSITY: Dimension = [-3, 1, 0, 0];
 export const TIME: Dimension = [0, 0, 1, 0];
 export const ANGLE: Dimension = [0, 0, 0, 1];
 export const SPEED: Dimension = [1, 0, -1, 0];
