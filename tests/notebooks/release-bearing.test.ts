@@ -34,7 +34,8 @@ describe('the worked example', () => {
   });
 
   test('passes every check of its own', () => {
-    expect(verdicts(worked)).toEqual({ gap: 'pass', gap_when_worn: 'pass' });
+    expect(verdicts(worked)).toMatchObject({ gap: 'pass', gap_when_worn: 'pass' });
+    expect(new Set(Object.values(verdicts(worked)))).toEqual(new Set(['pass']));
   });
 });
 
@@ -124,6 +125,85 @@ describe('the disc', () => {
   test('reckoned free promises a gap that the clamped one takes back', () => {
     const worked = bearing({ disc_free: '8.4 mm', disc_clamped: '7.6 mm', lever_ratio: '4' });
     expect(numberIn(worked, 'gap_lost_to_cushion', 'mm')).toBeCloseTo(3.2, 12);
+  });
+});
+
+describe('the heights of the parts', () => {
+  const byHand = 0.125 + 6.52 - 0.447 - 1.172 - 2.052 - 3.5 * 0.005 - 3.047 + 0.25;
+
+  test('give a gap of their own that the measured one agrees with', () => {
+    const worked = bearing();
+    expect(numberIn(worked, 'gap_from_parts', 'in')).toBeCloseTo(byHand, 12);
+    expect(numberIn(worked, 'gap_disagrees_by', 'in')).toBeCloseTo(0.165 - byHand, 12);
+  });
+
+  test('taken with the free disc promise too wide a gap', () => {
+    const worked = bearing();
+    expect(numberIn(worked, 'promised_too_much', 'in')).toBeCloseTo(3.5 * 0.03, 12);
+    const free = bearing({ disc_clamped: '0.330' });
+    const promised = numberIn(worked, 'gap_from_free_disc', 'in');
+    expect(numberIn(free, 'gap_from_parts', 'in')).toBeCloseTo(promised, 12);
+  });
+
+  test('with a thinner disc bring the fingers toward the gearbox and close the gap', () => {
+    const [thick, thin] = [bearing({ disc_clamped: '0.310' }), bearing({ disc_clamped: '0.290' })];
+    expect(numberIn(thick, 'finger_lift', 'in')).toBeCloseTo(-3.5 * 0.005, 12);
+    expect(numberIn(thin, 'finger_lift', 'in')).toBeCloseTo(3.5 * 0.015, 12);
+    const closed = numberIn(thick, 'gap_from_parts', 'in') - numberIn(thin, 'gap_from_parts', 'in');
+    expect(closed).toBeCloseTo(3.5 * 0.02, 12);
+  });
+
+  test('with a friction face cut deeper close the gap as a thinner disc does', () => {
+    const worked = bearing({ face_cut: '0.010' });
+    expect(numberIn(worked, 'gap_from_parts', 'in')).toBeCloseTo(byHand - 0.035, 12);
+  });
+
+  test.each([
+    ['spacer_plate', '0.225', 0.1],
+    ['housing_depth', '6.620', 0.1],
+    ['crank_flange', '0.547', -0.1],
+    ['flywheel_height', '1.272', -0.1],
+    ['finger_height', '2.152', -0.1],
+  ])('a %s larger by 0.1 in moves the gap by its sign', (name, typed, change) => {
+    const worked = bearing({ [name]: typed });
+    expect(numberIn(worked, 'gap_from_parts', 'in')).toBeCloseTo(byHand + change, 12);
+  });
+
+  test('a plate that is not there is found out', () => {
+    expect(verdicts(bearing({ spacer_plate: '0' })).gap_disagrees_by).toBe('fail');
+  });
+
+  test('thousandths typed in a field of millimetres are thousandths', () => {
+    const worked = bearing({ rivet_depth: '40 thou' });
+    expect(numberIn(worked, 'rivet_depth', 'mm')).toBeCloseTo(1.016, 12);
+    expect(verdicts(bearing({ finger_wear: '30 thou' })).finger_wear).toBe('fail');
+  });
+});
+
+describe('the lever ratio', () => {
+  test('comes from the radii by hand', () => {
+    expect(numberIn(bearing(), 'lever_by_radii', '')).toBeCloseTo(2.3 / 0.65, 12);
+  });
+
+  test('that disagrees with the radii fails', () => {
+    expect(verdicts(bearing({ lever_ratio: '3.0' })).lever_differs_by).toBe('fail');
+    expect(verdicts(bearing({ lever_ratio: '4.0' })).lever_differs_by).toBe('fail');
+  });
+});
+
+describe('the stroke of the bearing', () => {
+  test('is shortest with a new disc and longer with a worn one by the way the fingers came back', () => {
+    const worked = bearing();
+    const released = numberIn(worked, 'release_travel', 'in');
+    expect(numberIn(worked, 'stroke_left_new', 'in')).toBeCloseTo(0.64 - 0.165 - released, 12);
+    const gained =
+      numberIn(worked, 'stroke_left_worn', 'in') - numberIn(worked, 'stroke_left_new', 'in');
+    expect(gained).toBeCloseTo(numberIn(worked, 'finger_travel', 'in'), 12);
+  });
+
+  test('too short for gap and release fails', () => {
+    const worked = bearing({ bearing_stroke: '0.500', '80-pedal-and-hydraulics/end_margin': '0' });
+    expect(verdicts(worked).stroke_left_new).toBe('fail');
   });
 });
 
