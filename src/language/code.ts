@@ -6,9 +6,16 @@ export type NumberRun = (memory: Memory) => number;
 export type ListRun = (memory: Memory) => QuantityList | undefined;
 export type OtherRun = (memory: Memory) => unknown;
 
+export interface NumberCode {
+  readonly type: 'number';
+  readonly run: NumberRun;
+  /** Set where the number simply stands at this place of the memory. */
+  readonly slot?: number;
+}
+
 /** A formula ready to run. It never throws: no value is NaN or undefined. */
 export type Code =
-  | { readonly type: 'number'; readonly run: NumberRun }
+  | NumberCode
   | {
       readonly type: 'list';
       readonly run: ListRun;
@@ -18,6 +25,12 @@ export type Code =
   | { readonly type: 'other'; readonly run: OtherRun };
 
 export const numberCode = (run: NumberRun): Code => ({ type: 'number', run });
+/** Code for the number that stands at a place of the memory. */
+export const slotCode = (slot: number): Code => ({
+  type: 'number',
+  run: (memory) => memory.numbers[slot]!,
+  slot,
+});
 export const listCode = (run: ListRun, fresh = false): Code => ({ type: 'list', run, fresh });
 export const otherCode = (run: OtherRun): Code => ({ type: 'other', run });
 

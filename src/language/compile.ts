@@ -7,6 +7,7 @@ import {
   numberCode,
   type OtherRun,
   otherCode,
+  slotCode,
 } from './code.ts';
 import { compileArithmetic, compileNegation } from './compile-arithmetic.ts';
 import { compileCall } from './compile-call.ts';
@@ -78,7 +79,7 @@ function compileName(node: NameNode, { kinds, slotOf }: CompileContext): Code {
   switch (kinds.get(node)!.type) {
     case 'quantity':
     case 'truth':
-      return numberCode((memory) => memory.numbers[slot]!);
+      return slotCode(slot);
     case 'list':
       return listCode((memory) => memory.others[slot] as QuantityList | undefined);
     default:

@@ -25,14 +25,11 @@ const limit: Parameter = { name: 'limit', shape: 'quantity', dimension: 'a', doc
 type Sequence = QuantityList | readonly string[];
 
 export const LISTS: readonly FunctionDeclaration[] = [
-  extreme('min', 'The smallest of a list or of several quantities.', Number.POSITIVE_INFINITY, [
+  extreme('min', 'The smallest of a list or of several quantities.', -1, [
     'min(3 in, 2 in)',
     '2 in',
   ]),
-  extreme('max', 'The largest of a list or of several quantities.', Number.NEGATIVE_INFINITY, [
-    'max([1, 5, 3])',
-    '5',
-  ]),
+  extreme('max', 'The largest of a list or of several quantities.', 1, ['max([1, 5, 3])', '5']),
   {
     name: 'sum',
     doc: 'All elements of a list added up; 0 for an empty list.',
@@ -105,11 +102,7 @@ export const LISTS: readonly FunctionDeclaration[] = [
     result: { shape: 'quantity', dimension: 'a' },
     work: {
       type: 'whole',
-      run: (x, most) =>
-        (x as QuantityList).reduce(
-          (best, v) => (v <= (most as number) && v > best ? v : best),
-          Number.NEGATIVE_INFINITY,
-        ),
+      run: (x, most) => furthest(x as QuantityList, most as number, 1),
       refuse: (x, most) =>
         (x as QuantityList).some((v) => v <= (most as number))
           ? undefined
@@ -124,11 +117,7 @@ export const LISTS: readonly FunctionDeclaration[] = [
     result: { shape: 'quantity', dimension: 'a' },
     work: {
       type: 'whole',
-      run: (x, least) =>
-        (x as QuantityList).reduce(
-          (best, v) => (v >= (least as number) && v < best ? v : best),
-          Number.POSITIVE_INFINITY,
-        ),
+      run: (x, least) => furthest(x as QuantityList, least as number, -1),
       refuse: (x, least) =>
         (x as QuantityList).some((v) => v >= (least as number))
           ? undefined
@@ -162,18 +151,19 @@ function isPlace(x: Sequence, place: number): boolean {
   return Number.isInteger(place) && place >= 1 && place <= x.length;
 }
 
-/** @param worst what every number is better than */
 function extreme(
   name: string,
   doc: string,
-  worst: number,
+  sign: 1 | -1,
   example: readonly [string, string],
 ): FunctionDeclaration {
-  const pick = (a: number, b: number) => (worst > 0 === a < b ? a : b);
   const best = (value: Value): number =>
-    typeof value === 'number' ? value : (value as QuantityList).reduce(pick, worst);
+    typeof value === 'number'
+      ? value
+      : furthest(value as QuantityList, sign * Number.POSITIVE_INFINITY, sign);
   const isEmpty = (value: Value) =>
     typeof value !== 'number' && (value as QuantityList).length === 0;
+  const pick = (a: number, b: number) => (sign * (a - b) > 0 ? a : b);
   return {
     name,
     doc,
@@ -182,11 +172,24 @@ function extreme(
     result: { shape: 'quantity', dimension: 'a' },
     work: {
       type: 'whole',
-      run: (...given) => (given.length === 1 ? best(given[0]!) : given.map(best).reduce(pick)),
+      run: (value, ...others) => others.map(best).reduce(pick, best(value!)),
       refuse: (...given) => (given.every(isEmpty) ? 'the list is empty' : undefined),
     },
     example,
   };
+}
+
+/**
+ * The element that lies furthest on the side of the sign and not beyond the limit; infinite where
+ * there is none.
+ */
+function furthest(list: QuantityList, limit: number, sign: 1 | -1): number {
+  let found = -sign * Number.POSITIVE_INFINITY;
+  for (let i = 0; i < list.length; i += 1) {
+    const x = list[i]!;
+    if (sign * (limit - x) >= 0 && sign * (x - found) > 0) found = x;
+  }
+  return found;
 }
 
 function element(
