@@ -1,4 +1,5 @@
 import type { FunctionDeclaration } from '../language/functions/declaration.ts';
+import type { QuantityList, Value } from '../language/kind.ts';
 import { MASS, POWER, TIME } from './dimensions.ts';
 
 /** Seconds for a pound of mass to each horsepower, fitted to the 32 cars through 0. */
@@ -13,10 +14,10 @@ export const QUARTER_MILE_RULE: FunctionDeclaration = {
   name: 'quarter_mile_rule',
   doc: 'The time over a standing quarter mile from mass and power alone, as 32 cars of 1973 and 1974 ran it: 6.20 s times the cube root of pounds for each horsepower.',
   parameters: [
-    { name: 'mass', shape: 'quantity', dimension: MASS, doc: 'mass of the car' },
-    { name: 'power', shape: 'quantity', dimension: POWER, doc: 'peak power' },
+    { name: 'mass', shape: 'either', dimension: MASS, doc: 'mass of the car' },
+    { name: 'power', shape: 'either', dimension: POWER, doc: 'peak power' },
   ],
-  result: { shape: 'quantity', dimension: TIME },
+  result: { shape: 'lifted', dimension: TIME },
   work: {
     type: 'each',
     run: (mass, power) => FACTOR * Math.cbrt(poundsPerHorsepower(mass!, power!)),
@@ -28,8 +29,11 @@ export const QUARTER_MILE_RULE: FunctionDeclaration = {
   validity:
     '10.6 to 51.5 lb for each horsepower; ± 1.1 s (one standard deviation of the 32 cars), the worst 3.1 s out; their horsepower mixes gross and net figures',
   outside: (mass, power) => {
-    const ratio = poundsPerHorsepower(mass as number, power as number);
-    return ratio < LIGHTEST || ratio > HEAVIEST
+    const [masses, powers] = [toList(mass), toList(power)];
+    const ratios = Array.from({ length: Math.max(masses.length, powers.length) }, (_, i) =>
+      poundsPerHorsepower(masses[i] ?? masses[0]!, powers[i] ?? powers[0]!),
+    );
+    return ratios.some((ratio) => ratio < LIGHTEST || ratio > HEAVIEST)
       ? 'none of the 32 cars has so much or so little mass for its power'
       : undefined;
   },
@@ -37,4 +41,8 @@ export const QUARTER_MILE_RULE: FunctionDeclaration = {
 
 function poundsPerHorsepower(mass: number, power: number): number {
   return mass / POUND / (power / HORSEPOWER);
+}
+
+function toList(value: Value): readonly number[] {
+  return typeof value === 'number' ? [value] : Array.from(value as QuantityList);
 }

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { TUBE_CRITICAL_SPEED, whirl } from '../../src/trade/critical-speed.ts';
+import { refusalOf } from '../support/run-function.ts';
 
 const INCH = 0.0254;
 const STEEL = [205e9, 7850] as const;
@@ -33,20 +34,20 @@ describe('the critical speed of a tube', () => {
 });
 
 describe('what is refused, and what is doubted', () => {
-  const { work, outside } = TUBE_CRITICAL_SPEED;
+  const { outside } = TUBE_CRITICAL_SPEED;
 
-  test.each([
+  test.each<[string, number[], string]>([
     ['a bore as wide as the tube', [0.08, 0.08, 1, ...STEEL], 'smaller than its outside'],
     ['a bore below nought', [0.08, -0.01, 1, ...STEEL], 'not below 0'],
     ['a length of nought', [0.08, 0.07, 0, ...STEEL], 'longer than 0'],
     ['no stiffness', [0.08, 0.07, 1, 0, 7850], 'above 0'],
     ['a length that is no number', [0.08, 0.07, Number.NaN, ...STEEL], 'longer than 0'],
   ])('%s', (_, shaft, why) => {
-    expect(work.refuse(...shaft)).toContain(why);
+    expect(refusalOf(TUBE_CRITICAL_SPEED, ...shaft)).toContain(why);
   });
 
   test('a tube that can be is not refused', () => {
-    expect(work.refuse(0.08, 0.076, 1, ...STEEL)).toBeUndefined();
+    expect(refusalOf(TUBE_CRITICAL_SPEED, 0.08, 0.076, 1, ...STEEL)).toBeUndefined();
   });
 
   test('a stubby shaft gives in shear, and the sheet says so', () => {

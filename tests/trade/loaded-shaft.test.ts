@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { whirl } from '../../src/trade/critical-speed.ts';
 import { LOADED_SHAFT_SPEED } from '../../src/trade/loaded-shaft.ts';
 import { SHAFT_DEFLECTION } from '../../src/trade/shaft-deflection.ts';
+import { refusalOf } from '../support/run-function.ts';
 
 const { work, outside } = LOADED_SHAFT_SPEED;
 const list = (...numbers: number[]) => Float64Array.from(numbers);
@@ -49,11 +50,11 @@ test.each([
   ['a load of nought', list(0), list(1), 'above 0'],
   ['a shaft that does not bend', list(1), list(0), 'above 0'],
 ])('%s are refused', (_, loads, deflections, why) => {
-  expect(work.refuse(loads, deflections)).toContain(why);
+  expect(refusalOf(LOADED_SHAFT_SPEED, loads, deflections)).toContain(why);
 });
 
 test('one load is doubted, since a tube’s own mass is no load', () => {
-  expect(work.refuse(list(1), list(1))).toBeUndefined();
+  expect(refusalOf(LOADED_SHAFT_SPEED, list(1), list(1))).toBeUndefined();
   expect(outside!(list(1))).toContain('0.70');
   expect(outside!(list(1, 2))).toBeUndefined();
 });

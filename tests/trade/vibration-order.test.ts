@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { LIKELY_SOURCES } from '../../src/trade/vibration-order.ts';
+import { refusalOf } from '../support/run-function.ts';
 
 const { work } = LIKELY_SOURCES;
 const NAMES = ['tyre', 'shaft', 'joint', 'engine'];
@@ -23,14 +24,16 @@ describe('what a vibration may come from', () => {
 });
 
 test('lists that do not go together are refused', () => {
-  expect(work.refuse(['tyre'], RATES, 50, 0.05)).toContain('1 names do not go with 4 rates');
+  expect(refusalOf(LIKELY_SOURCES, ['tyre'], RATES, 50, 0.05)).toContain(
+    '1 names do not go with 4 rates',
+  );
 });
 
 test('a vibration of nought is refused, and a felt one is not', () => {
-  expect(work.refuse(NAMES, RATES, 0, 0.05)).toContain('above 0');
-  expect(work.refuse(NAMES, RATES, 50, 0.05)).toBeUndefined();
+  expect(refusalOf(LIKELY_SOURCES, NAMES, RATES, 0, 0.05)).toContain('above 0');
+  expect(refusalOf(LIKELY_SOURCES, NAMES, RATES, 50, 0.05)).toBeUndefined();
 });
 
 test('names that are numbers are refused', () => {
-  expect(work.refuse(Float64Array.from([1]), RATES, 50, 0.05)).toContain('words');
+  expect(refusalOf(LIKELY_SOURCES, Float64Array.from([1]), RATES, 50, 0.05)).toContain('words');
 });
