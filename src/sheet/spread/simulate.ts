@@ -14,6 +14,8 @@ export interface SimulationOptions {
   readonly seed: number;
   /** Which number of a list, from 0. */
   readonly element?: number;
+  /** Those of the readings, unless others are to be taken. */
+  readonly doubts?: readonly Doubt[];
 }
 
 /**
@@ -27,11 +29,11 @@ export function* simulate(
   book: Book,
   frame: Frame,
   result: number,
-  { samples, seed, element = 0 }: SimulationOptions,
+  { samples, seed, element = 0, doubts = listDoubts(book, frame, result) }: SimulationOptions,
 ): Generator<number, Float64Array> {
   const blocks = Math.ceil(samples / BLOCK);
   const found = new Float64Array(blocks * BLOCK);
-  const work = createBlockWork(book, frame, result, element, seed);
+  const work = createBlockWork(book, frame, result, { doubts, element, seed });
   for (let i = 0; i < blocks; i += 1) {
     found.set(work(), i * BLOCK);
     yield (i + 1) / blocks;
@@ -58,10 +60,8 @@ function createBlockWork(
   book: Book,
   frame: Frame,
   result: number,
-  element: number,
-  seed: number,
+  { doubts, element, seed }: Pick<Required<SimulationOptions>, 'doubts' | 'element' | 'seed'>,
 ): () => Float64Array {
-  const doubts = listDoubts(book, frame, result);
   const cells = [...new Set(doubts.map(({ cell }) => cell))];
   const columns: (Float64Array | undefined)[] = [];
   for (const cell of cells) columns[cell] = new Float64Array(BLOCK);
@@ -109,13 +109,22 @@ function addRectangular(
 }
 
 /** Student's t by the polar method of Bailey, Mathematics of Computation 62 (1994) (from memory). */
-function addStudent({ u, dof }: Doubt, column: Float64Array, random: () => number): () => void {
+function addStudent(
+  { shift, u, dof }: Doubt,
+  column: Float64Array,
+  random: () => number,
+): () => void {
   return () => {
     for (let i = 0; i < BLOCK; i += 1) {
-      const radius = Math.sqrt(dof * ((1 - random()) ** (-2 / dof) - 1));
-      column[i]! += u * radius * Math.cos(2 * Math.PI * random());
+      const radius = Math.sqrt(polar(1 - random(), dof));
+      column[i]! += shift + u * radius * Math.cos(2 * Math.PI * random());
     }
   };
+}
+
+/** Squared radius; for a normal distribution, of endless degrees of freedom, that of Box and Muller. */
+function polar(share: number, dof: number): number {
+  return Number.isFinite(dof) ? dof * (share ** (-2 / dof) - 1) : -2 * Math.log(share);
 }
 
 /** All cells on the way hold one number each: worked a block at a time. */

@@ -43,12 +43,17 @@ const CONFIDENCE = 0.95;
  * How sure a result is: each doubted given is moved by its standard uncertainty and the sheet worked
  * again, so that what appears twice cancels.
  *
+ * @param doubts those of the readings, unless others are to be taken
  * @returns one entry a number of the result, several for a list; none where it has no value or
  *   nothing that it hangs on is in doubt
  * Source: JCGM 100 (GUM) 5.1.3 note 2 (numerical sensitivities), equations 10 and G.2b.
  */
-export function spreadOf(book: Book, frame: Frame, result: number): readonly Spread[] {
-  const doubts = listDoubts(book, frame, result);
+export function spreadOf(
+  book: Book,
+  frame: Frame,
+  result: number,
+  doubts: readonly Doubt[] = listDoubts(book, frame, result),
+): readonly Spread[] {
   if (doubts.length === 0) return [];
   const cells = [...new Set(doubts.map(({ cell }) => cell))];
   const nominal = cells.map((cell) => frame.memory.numbers[cell]!);
@@ -84,7 +89,8 @@ interface Effect {
 const MOST_BEND = 0.1;
 
 function isStraight(effects: readonly Effect[], { u }: Likely, { from, to }: WorstCase): boolean {
-  if (u === 0) return from === to;
+  // A jump between the places tried leaves no slope at all.
+  if (u === 0 && from !== to) return false;
   const noise = 1e-12 * Math.max(Math.abs(from), Math.abs(to));
   return effects.every(({ bend }) => Math.abs(bend) <= Math.max(noise, MOST_BEND * u));
 }
