@@ -1,13 +1,20 @@
 import type { DrawingDeclaration } from './declaration.ts';
 import { DIAL } from './kinds/dial.ts';
 import { DRIVESHAFT } from './kinds/driveshaft.ts';
+import { JOINT_LINE } from './kinds/joint-line.ts';
 import { PEDAL } from './kinds/pedal.ts';
 import { PILOT } from './kinds/pilot.ts';
-import { JOINT_LINE } from './kinds/joint-line.ts';
 import { TAIL_DROP } from './kinds/tail-drop.ts';
 
 /** All kinds of drawing that a sheet can name. */
-export const DRAWINGS: readonly DrawingDeclaration[] = [DIAL, JOINT_LINE, PEDAL, TAIL_DROP, PILOT, DRIVESHAFT];
+export const DRAWINGS: readonly DrawingDeclaration[] = [
+  DIAL,
+  JOINT_LINE,
+  PEDAL,
+  TAIL_DROP,
+  PILOT,
+  DRIVESHAFT,
+];
 
 export function findDrawing(name: string): DrawingDeclaration | undefined {
   return DRAWINGS.find((drawing) => drawing.name === name);

@@ -1,7 +1,9 @@
 import type { DrawingData } from '../../src/drawing/declaration.ts';
 
 /** Values by slot, as a sheet would bind them: in SI, or texts. */
-export type Slots = Readonly<Record<string, number | readonly number[] | readonly string[] | undefined>>;
+export type Slots = Readonly<
+  Record<string, number | readonly number[] | readonly string[] | undefined>
+>;
 
 /** What a drawing is made from, without a sheet. `units` says how a slot's numbers are shown. */
 export function createData(
