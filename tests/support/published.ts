@@ -35,6 +35,8 @@ export interface OutsideCheck extends Sourced {
 
 export interface Expected {
   readonly name: string;
+  /** The sheet that it is read on, where that is another than the entries are typed into. */
+  readonly sheet?: string;
   readonly unit: string;
   readonly value?: number | readonly number[];
   readonly within?: number;
@@ -75,7 +77,8 @@ function block(kind: string, lines: Entries): string {
 }
 
 function expectMet(worked: Worked, expected: Expected): void {
-  const found = numbersIn(worked, expected.name, expected.unit);
+  const { sheet = worked.sheet } = expected;
+  const found = numbersIn({ ...worked, sheet }, expected.name, expected.unit);
   for (const number of found) {
     expect(number).toBeGreaterThanOrEqual(expected.least ?? Number.NEGATIVE_INFINITY);
     expect(number).toBeLessThanOrEqual(expected.most ?? Number.POSITIVE_INFINITY);
