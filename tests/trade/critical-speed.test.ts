@@ -3,7 +3,7 @@ import { TUBE_CRITICAL_SPEED, whirl } from '../../src/trade/critical-speed.ts';
 import { refusalOf } from '../support/run-function.ts';
 
 const INCH = 0.0254;
-const STEEL = [205e9, 7850] as const;
+const STEEL: readonly [number, number] = [205e9, 7850];
 const rpm = (speed: number) => (speed * 30) / Math.PI;
 
 describe('the critical speed of a tube', () => {
@@ -26,10 +26,11 @@ describe('the critical speed of a tube', () => {
   });
 
   test('of aluminium is that of steel within a few parts in a hundred', () => {
-    const [steel, aluminium] = [STEEL, [68.9e9, 2710] as const].map((made) =>
-      whirl(0.076, 0.072, 1.2, ...made),
-    );
-    expect(aluminium! / steel!).toBeCloseTo(0.987, 3);
+    const [steel, aluminium] = [
+      whirl(0.076, 0.072, 1.2, ...STEEL),
+      whirl(0.076, 0.072, 1.2, 68.9e9, 2710),
+    ];
+    expect(aluminium / steel).toBeCloseTo(0.987, 3);
   });
 });
 
