@@ -1,5 +1,5 @@
 import type { Entry } from '../sheet/reading.ts';
-import { type Attempt, type ByName, type Job, NEW_JOB } from './record.ts';
+import { type Attempt, type ByName, type Job, NEW_JOB, type Variant } from './record.ts';
 
 /** Version of the record as it is stored. */
 export const SCHEMA = 1;
@@ -22,7 +22,7 @@ export function parseJob(text: string): JobReading {
     return fail('The job saved in this browser was cut off or changed by hand');
   }
   if (!isRecord(data)) return fail('The job saved in this browser is not a job');
-  const { schema, title, system, entries, ticks, attempts = {} } = data;
+  const { schema, title, system, entries, ticks, attempts = {}, variants = [] } = data;
   if (typeof schema === 'number' && schema > SCHEMA) {
     return fail(
       `The job saved in this browser has version ${schema}; this page reads version ${SCHEMA} and older`,
@@ -37,8 +37,10 @@ export function parseJob(text: string): JobReading {
     return fail('The job saved in this browser has ticked steps that cannot be read');
   if (!isNested(attempts, isAttempts))
     return fail('The job saved in this browser has practice answers that cannot be read');
+  if (!Array.isArray(variants) || !variants.every(isVariant))
+    return fail('The job saved in this browser has proposals that cannot be read');
   const name = isText(title) ? title : NEW_JOB.title;
-  return { ok: true, job: { title: name, system, entries, ticks, attempts } };
+  return { ok: true, job: { title: name, system, entries, ticks, attempts, variants } };
 }
 
 function fail(message: string): JobReading {
@@ -58,6 +60,12 @@ function isAttempt(data: unknown): data is Attempt {
   const { seed, typed, told, mistake = 0, seconds } = data;
   const numbers = [seed, mistake, seconds].every((number) => typeof number === 'number');
   return numbers && isText(typed) && isText(told);
+}
+
+function isVariant(data: unknown): data is Variant {
+  if (!isRecord(data)) return false;
+  const { name, base, entries } = data;
+  return isText(name) && (base === undefined || isText(base)) && isNested(entries, isText);
 }
 
 function isText(data: unknown): data is string {

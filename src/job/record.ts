@@ -12,6 +12,17 @@ export interface Job {
   readonly ticks: ByName<ByName<string>>;
   /** Answers to practice questions, by sheet and question, the oldest first. */
   readonly attempts: ByName<ByName<readonly Attempt[]>>;
+  /** Proposals beside the job, in the order in which they were made. */
+  readonly variants: readonly Variant[];
+}
+
+/** A proposal: only what it has different. */
+export interface Variant {
+  readonly name: string;
+  /** The variant that it builds on; the job itself where it is left out. */
+  readonly base?: string;
+  /** What was typed, by sheet and given; a bare number is in the given's own unit. */
+  readonly entries: ByName<ByName<string>>;
 }
 
 /** One answer to a practice question, for the instructor. */
@@ -35,6 +46,7 @@ export const NEW_JOB: Job = {
   entries: {},
   ticks: {},
   attempts: {},
+  variants: [],
 };
 
 /** What was typed for a given; undefined while the sheet's own example stands. */
@@ -94,7 +106,7 @@ export function sameEntry(a: Entry | undefined, b: Entry | undefined): boolean {
 }
 
 /** Names come from files: `constructor` must not find what every object has. */
-function own<T>(record: ByName<T>, name: string): T | undefined {
+export function own<T>(record: ByName<T>, name: string): T | undefined {
   return Object.hasOwn(record, name) ? record[name] : undefined;
 }
 
@@ -102,7 +114,7 @@ function keysOfBoth(a: ByName<unknown>, b: ByName<unknown>): ReadonlySet<string>
   return new Set([...Object.keys(a), ...Object.keys(b)]);
 }
 
-function withNested<T>(
+export function withNested<T>(
   outer: ByName<ByName<T>>,
   sheet: string,
   name: string,

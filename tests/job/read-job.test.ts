@@ -23,6 +23,17 @@ test('any job that can be typed comes back', () => {
   );
 });
 
+test('proposals come back with the job, and a job of before has none', () => {
+  const variants = [
+    { name: 'Short axle', entries: { '20-gearing': { axle_ratio: '3.73' } } },
+    { name: 'And big tyres', base: 'Short axle', entries: {} },
+  ];
+  const job: Job = { ...NEW_JOB, variants };
+  expect(parseJob(formatJob(job))).toEqual({ ok: true, job });
+  const old = '{"schema":1,"title":"x","system":"metric","entries":{},"ticks":{}}';
+  expect(parseJob(old)).toMatchObject({ ok: true, job: { variants: [] } });
+});
+
 test.each([
   ['text cut off', '{"schema":1,"titl', /was cut off/],
   ['an empty text', '', /was cut off/],
@@ -40,6 +51,11 @@ test.each([
     'ticks that are no days',
     '{"schema":1,"system":"metric","entries":{},"ticks":{"a":{"b":true}}}',
     /ticked steps that cannot be read/,
+  ],
+  [
+    'a proposal without a name',
+    '{"schema":1,"system":"metric","entries":{},"ticks":{},"variants":[{"entries":{}}]}',
+    /proposals that cannot be read/,
   ],
 ])('%s is refused as a whole', (_, text, message) => {
   const reading = parseJob(text);
