@@ -14,6 +14,15 @@ function partsOf(source: string): string[] {
 }
 
 test.each([
+  ['pull(a, b, c, d)', ['y', '=', 'pull(', 'a,', 'b,', 'c,', 'd)']],
+  ['2 * pull(a, b + c, c, d)', ['y', '=', '2', '×', 'pull(', 'a,', 'b+c,', 'c,', 'd)']],
+  ['pull(a, b, c)', ['y', '=', 'pull(a,b,c)']],
+  ['[1, 2, 3, 4, 5]', ['y', '=', '[1,2,3,4,5]']],
+])('%s may break between many values of a function, and only there', (source, parts) => {
+  expect(partsOf(source)).toEqual(parts);
+});
+
+test.each([
   ['a * b * c', ['y', '=', 'a', '×', 'b', '×', 'c']],
   ['a + b * c', ['y', '=', 'a', '+', 'b', '×', 'c']],
   ['a * (b + c) - d', ['y', '=', 'a', '×', '(b+c)', '−', 'd']],
