@@ -48,6 +48,8 @@ export const PROBLEMS = {
     `drawing ${d.drawing} is given its ${d.slot} twice; keep one of them`,
   'missing-slot': (d: { drawing: string; slots: string }) =>
     `drawing ${d.drawing} still needs ${d.slots}`,
+  'mixed-figures': (d: { first: string; odd: string }) =>
+    `a table of figures holds lists or single values, not both: ${d.first} against ${d.odd}; give each a table of its own`,
   'missing-range': (d: { name: string }) =>
     `${d.name} has no range to search or draw from; add "from A to B"`,
   'nothing-varies': (d: { name: string }) =>

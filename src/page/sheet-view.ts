@@ -5,6 +5,7 @@ import { createChecks } from './check.ts';
 import type { Desk } from './desk.ts';
 import { createDrawing } from './drawing.ts';
 import { h } from './element.ts';
+import { createFigures } from './figures.ts';
 import { createFinds } from './find.ts';
 import { createFrom } from './from.ts';
 import { createGivens } from './given.ts';
@@ -94,6 +95,8 @@ function createBlock(desk: Desk, sheet: Sheet, block: Exclude<Block, { kind: 'ca
       return createChart(desk, sheet, block);
     case 'drawing':
       return createDrawing(desk, sheet, block);
+    case 'figures':
+      return createFigures(desk, block);
     case 'table':
       return createReferenceTable(desk, sheet, block);
     case 'steps':

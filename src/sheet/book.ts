@@ -1,12 +1,13 @@
 import { BUILTINS, createFunctions, type Functions } from '../language/functions/builtins.ts';
 import { fail, type Problem } from '../language/problem.ts';
 import { TRADE } from '../trade/trade-functions.ts';
-import type { Cell, Chart, Check, Drawing, Find, Practice } from './cell.ts';
+import type { Cell, Chart, Check, Drawing, Figures, Find, Practice } from './cell.ts';
 import { type Draft, type Drafts, draftCells, inputsOf } from './drafts.ts';
 import { linkCell } from './link-cell.ts';
 import { linkChart } from './link-chart.ts';
 import { linkCheck } from './link-check.ts';
 import { linkDrawing } from './link-drawing.ts';
+import { linkFigures } from './link-figures.ts';
 import { linkFind } from './link-find.ts';
 import type { LinkContext } from './link-formula.ts';
 import { linkPractice } from './link-practice.ts';
@@ -26,6 +27,7 @@ export interface Book {
   readonly checks: readonly Check[];
   readonly charts: readonly Chart[];
   readonly drawings: readonly Drawing[];
+  readonly figures: readonly Figures[];
   readonly finds: readonly Find[];
   readonly practices: readonly Practice[];
   /** All that is wrong with the sheets, those faults included that their reading found. */
@@ -66,9 +68,10 @@ export function linkBook(sheets: readonly Sheet[]): Book {
   const context = { drafts, cells, functions: FUNCTIONS };
   const charts = linkCharts(sheets, context);
   const drawings = linkDrawings(sheets, context);
+  const figures = linkAllFigures(sheets, context);
   const finds = linkFinds(sheets, context);
   const practices = linkPractices(sheets, context);
-  const linked = [...checks, ...charts, ...drawings, ...finds, ...practices];
+  const linked = [...checks, ...charts, ...drawings, ...figures, ...finds, ...practices];
   problems.push(...linked.flatMap(({ problem }) => ownProblem(problem)));
   return createBook(sheets, drafts, {
     cells,
@@ -76,6 +79,7 @@ export function linkBook(sheets: readonly Sheet[]): Book {
     checks,
     charts,
     drawings,
+    figures,
     finds,
     practices,
     problems: sortProblems(problems),
@@ -106,6 +110,14 @@ function linkDrawings(sheets: readonly Sheet[], context: LinkContext): readonly 
   );
 }
 
+function linkAllFigures(sheets: readonly Sheet[], context: LinkContext): readonly Figures[] {
+  return linkEach(sheets, (part, sheet) =>
+    part.kind === 'figures' && part.table !== undefined
+      ? [linkFigures(part.table, sheet, context)]
+      : [],
+  );
+}
+
 function linkFinds(sheets: readonly Sheet[], context: LinkContext): readonly Find[] {
   return linkEach(sheets, (part, sheet) =>
     part.kind === 'find' ? part.statements.map((find) => linkFind(find, sheet, context)) : [],
@@ -127,10 +139,7 @@ function ownProblem(problem: Problem | undefined): Problem[] {
 function createBook(
   sheets: readonly Sheet[],
   drafts: Drafts,
-  parts: Pick<
-    Book,
-    'cells' | 'order' | 'checks' | 'charts' | 'drawings' | 'finds' | 'practices' | 'problems'
-  >,
+  parts: Omit<Book, 'steps' | 'sheets' | 'functions' | 'find' | 'cellsOf'>,
 ): Book {
   const bySheet = new Map<string, Cell[]>(sheets.map(({ name }) => [name, []]));
   for (const cell of parts.cells) bySheet.get(cell.sheet)!.push(cell);

@@ -9,6 +9,7 @@ import type {
   CheckStatement,
   Display,
   DrawingStatement,
+  FiguresStatement,
   FindStatement,
   FromStatement,
   GivenStatement,
@@ -144,6 +145,24 @@ export interface DrawnSlot {
   readonly slot: DrawingSlot;
   readonly formula: Formula;
   readonly display: Display;
+}
+
+/** A table of figures; either `linked` or `problem` is there. */
+export interface Figures {
+  readonly sheet: string;
+  readonly statement: FiguresStatement;
+  readonly linked?: LinkedFigures;
+  readonly problem?: Problem;
+}
+
+export interface LinkedFigures {
+  readonly layout: 'rows' | 'columns';
+  readonly figures: readonly LinkedFigure[];
+}
+
+export interface LinkedFigure {
+  readonly cell: number;
+  readonly label: string;
 }
 
 /** A question asked backwards; either `linked` or `problem` is there. */

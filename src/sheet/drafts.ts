@@ -112,6 +112,7 @@ function rolesOf(part: Block | { readonly kind: 'narrative' }): readonly Role[] 
     case 'chart':
     case 'drawing':
     case 'find':
+    case 'figures':
     case 'practice':
     case 'steps':
     case 'caution':

@@ -42,6 +42,7 @@ export type Block =
   | FindBlock
   | PracticeBlock
   | TableBlock
+  | FiguresBlock
   | StepsBlock
   | CautionBlock;
 
@@ -99,6 +100,10 @@ export interface PracticeBlock extends BlockBase {
 export interface TableBlock extends BlockBase {
   readonly kind: 'table';
   readonly table: TableStatement | undefined;
+}
+export interface FiguresBlock extends BlockBase {
+  readonly kind: 'figures';
+  readonly table: FiguresStatement | undefined;
 }
 export interface StepsBlock extends BlockBase {
   readonly kind: 'steps';
@@ -279,6 +284,19 @@ export interface DrawingStatement extends Span {
 export interface DrawingSlotStatement extends Span {
   readonly name: NameNode;
   readonly expression: Expression;
+}
+
+/** Named values set out as a table: lists as columns, single values as rows. */
+export interface FiguresStatement extends Span {
+  readonly title: string;
+  readonly place: Place;
+  readonly figures: readonly FigureStatement[];
+}
+
+export interface FigureStatement extends Span {
+  readonly name: NameNode;
+  /** The value's own label where it is left out. */
+  readonly label?: string;
 }
 
 export interface TableStatement extends Named {

@@ -4,6 +4,7 @@ import { readCautionBlock } from './caution.ts';
 import { readChartBlock } from './chart.ts';
 import { readCheckBlock } from './check.ts';
 import { readDrawingBlock } from './drawing.ts';
+import { readFiguresBlock } from './figures.ts';
 import { readFindBlock } from './find.ts';
 import { readFromBlock } from './from.ts';
 import { readGivenBlock } from './given.ts';
@@ -25,6 +26,7 @@ export const BLOCK_KINDS: Readonly<Record<Block['kind'], (block: BlockSource) =>
   chart: readChartBlock,
   drawing: readDrawingBlock,
   table: readTableBlock,
+  figures: readFiguresBlock,
   steps: readStepsBlock,
   caution: readCautionBlock,
 };

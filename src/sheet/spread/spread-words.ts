@@ -10,19 +10,20 @@ export interface SpreadWriting {
 
 /** How sure a result is, in one line: worst case and likely range. */
 export function describeSpread(spread: Spread, writing: SpreadWriting): string {
-  const worst = `worst case ${rangeOf(spread.value, spread.worst, writing)}`;
+  const show = (value: number) => writing.show(value);
+  const worst = `worst case ${describeRange(spread.value, spread.worst, show)}`;
   const searched =
     spread.worst.method === 'search' ? ' (searched for, since it turns on the way)' : '';
   if (!spread.straight)
     return `${worst}${searched}; it bends too much for a likely range: simulate it`;
-  return `${worst}${searched} · likely ${rangeOf(spread.value, spread.likely, writing)}`;
+  return `${worst}${searched} · likely ${describeRange(spread.value, spread.likely, show)}`;
 }
 
 /** `± 0.006 in` where both sides are alike, else both ends. */
-function rangeOf(
+export function describeRange(
   value: number,
   { from, to }: { readonly from: number; readonly to: number },
-  { show }: SpreadWriting,
+  show: (value: number) => string,
 ): string {
   const [below, above] = [value - from, to - value];
   const alike = Math.abs(below - above) <= 0.02 * Math.max(Math.abs(below), Math.abs(above));

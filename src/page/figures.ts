@@ -1,0 +1,53 @@
+import { createFigureTable, type FigureTable } from '../sheet/figure-table.ts';
+import type { FiguresBlock } from '../sheet/sheet.ts';
+import type { Desk } from './desk.ts';
+import { fill, h } from './element.ts';
+import { createScrollBox } from './scroll-box.ts';
+import type { View } from './view.ts';
+
+/** Figures set out as a table, ready to be set in print. */
+export function createFigures(desk: Desk, block: FiguresBlock): View {
+  const figures = desk.book.figures.find(({ statement }) => statement === block.table);
+  if (figures?.linked === undefined) return createFault(figures?.problem?.message);
+  const { linked, statement } = figures;
+  const table = h('table', { class: 'figures' });
+
+  function refresh(): void {
+    const set = createFigureTable(statement.title, linked!, {
+      book: desk.book,
+      system: desk.system(),
+      outcomeOf: (cell) => desk.outcomeOf(cell),
+      spreadOf: (cell) => desk.spreadOf(cell),
+      isEntered: (cell) => desk.entryOf(cell) !== undefined,
+    });
+    fill(table, ...createParts(set));
+  }
+
+  refresh();
+  return {
+    element: createScrollBox('wide', statement.title, table),
+    cells: linked.figures.map(({ cell }) => cell),
+    refresh,
+  };
+}
+
+/** The sheet's list of problems has it too; here it stands where the table would. */
+function createFault(message: string | undefined): View {
+  const words = message === undefined ? '' : `There is no table: ${message}.`;
+  return { element: h('p', { class: 'trouble' }, words), cells: [], refresh: () => {} };
+}
+
+function createParts({ title, columns, rows }: FigureTable): readonly HTMLElement[] {
+  const head = columns.map(({ title: words, numeric }) =>
+    h('th', { scope: 'col', class: numeric && 'number' }, words),
+  );
+  const lines = rows.map((texts) => {
+    const cells = texts.map((text, i) =>
+      i === 0
+        ? h('th', { scope: 'row' }, text)
+        : h('td', { class: columns[i]!.numeric && 'number' }, text),
+    );
+    return h('tr', {}, ...cells);
+  });
+  return [h('caption', {}, title), h('thead', {}, h('tr', {}, ...head)), h('tbody', {}, ...lines)];
+}
