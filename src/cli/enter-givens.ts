@@ -3,6 +3,7 @@ import type { Book } from '../sheet/book.ts';
 import type { Cell } from '../sheet/cell.ts';
 import { enterGiven } from '../sheet/enter.ts';
 import type { Frame } from '../sheet/frame.ts';
+import { originOf } from '../sheet/origin.ts';
 import { nearest } from '../units/nearest.ts';
 import type { GivenArgument } from './command.ts';
 
@@ -70,15 +71,6 @@ function nearestGivens(name: string, names: readonly string[]): readonly string[
 export function listGivens(book: Book, sheet: string): readonly string[] {
   const cells = book.cellsOf(sheet);
   return cells.filter((cell) => originOf(book, cell)?.role === 'given').map(({ name }) => name);
-}
-
-/** The cell at the start of the chain of sheets that a value is carried over. */
-function originOf(book: Book, cell: Cell | undefined): Cell | undefined {
-  let at = cell;
-  for (let left = book.cells.length; left > 0 && at?.role === 'from'; left -= 1) {
-    at = at.origin === undefined ? undefined : book.cells[at.origin];
-  }
-  return at;
 }
 
 function describe(
