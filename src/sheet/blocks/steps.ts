@@ -35,16 +35,17 @@ function inlineTokens(tokens: readonly Token[]): readonly Token[] {
   );
 }
 
-/** Gives each step an id made from its words; the same words again get a number. */
+/** Gives each step an id made from its words; where that is taken already, with a number behind it. */
 function identify(steps: readonly Omit<Step, 'id'>[]): readonly Step[] {
-  const seen = new Map<string, number>();
+  const taken = new Set<string>();
   return steps.map((step) => {
     const words = step.text
       .toLowerCase()
       .replaceAll(/[^\p{L}\p{N}]+/gu, '-')
       .replaceAll(/^-|-$/g, '');
-    const times = (seen.get(words) ?? 0) + 1;
-    seen.set(words, times);
-    return { ...step, id: times === 1 ? words : `${words}-${times}` };
+    let id = words;
+    for (let times = 2; taken.has(id); times += 1) id = `${words}-${times}`;
+    taken.add(id);
+    return { ...step, id };
   });
 }
