@@ -21,16 +21,19 @@ export function readPracticeBlock(block: BlockSource): PracticeBlock {
   const { statements, problems: faults } = readStatements(block, readLine);
   problems.push(...faults);
   const asks = statements.flatMap((line) => (line.type === 'ask' ? [line.ask] : []));
-  if (asks.length !== 1 && problems.length === 0) {
-    const details = {
-      kind: 'practice',
-      example: 'ask gap within 0.001 in "How wide is the gap?", once',
-    };
-    problems.push(placeProblem(fail('missing-line', block.info, details), block.places));
-  }
+  if (asks.length !== 1 && problems.length === 0) problems.push(wrongAsks(block, asks));
   const isWhole = title !== undefined && problems.length === 0;
   const practice = isWhole ? createPractice(block, title, asks[0]!, statements) : undefined;
   return { kind: 'practice', line: block.line, problems, practice };
+}
+
+function wrongAsks(block: BlockSource, [, second]: readonly Ask[]): Problem {
+  const details = { kind: 'practice', example: 'ask gap within 0.001 in "How wide is the gap?"' };
+  const problem =
+    second === undefined
+      ? fail('missing-line', block.info, details)
+      : fail('repeated-clause', second.ask, { clause: `ask ${second.ask.name}` });
+  return placeProblem(problem, block.places);
 }
 
 function createPractice(
