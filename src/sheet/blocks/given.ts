@@ -61,7 +61,7 @@ function readBlank(cursor: Cursor): GivenDefault {
 /** A plain number may be blank too: then a label, a clause or nothing follows. */
 function isUnitNext(cursor: Cursor): boolean {
   const rest = cursor.source.slice(cursor.position(), cursor.end);
-  return !/^(?:$|"|(?:from|to|how|source)\s)/.test(rest);
+  return !/^(?:$|"|(?:from|to|as|how|source)\s)/.test(rest);
 }
 
 function readPick(cursor: Cursor): GivenDefault {
