@@ -71,7 +71,7 @@ export function readClauses(cursor: Cursor, allowed: readonly ClauseWord[]): Cla
     const word = token.type === 'text' ? 'label' : token.type === 'word' ? token.text : '';
     if (!(allowed as readonly string[]).includes(word)) {
       const found = cursor.source.slice(token.from, token.to);
-      throw fault('unknown-clause', token, { found, allowed: allowed.map(shown).join(', ') });
+      throw fault('unknown-clause', token, { found, allowed: listShown(allowed) });
     }
     cursor.take();
     const found =
@@ -85,8 +85,11 @@ export function readClauses(cursor: Cursor, allowed: readonly ClauseWord[]): Cla
   return clauses;
 }
 
-function shown(word: ClauseWord): string {
-  return word === 'label' ? 'a label in quotation marks' : READERS[word].shown;
+function listShown(allowed: readonly ClauseWord[]): string {
+  const shown = allowed.map((word) =>
+    word === 'label' ? 'a label in quotation marks' : READERS[word].shown,
+  );
+  return shown.length === 0 ? 'nothing more' : shown.join(', ');
 }
 
 function readQuoted(cursor: Cursor, after: string): string {
