@@ -13,7 +13,7 @@ export function readCautionBlock(block: BlockSource): CautionBlock {
   );
   const tokens: readonly Token[] = lexer(block.source.slice(block.body.from, block.body.to));
   if (tokens.every((token) => token.type === 'space')) {
-    const details = { kind: 'caution', example: 'Never work under a car on one jack.' };
+    const details = { kind: 'caution', example: 'Never work under a car on one jack' };
     problems.push(placeProblem(fail('missing-line', block.info, details), block.places));
   }
   return {
