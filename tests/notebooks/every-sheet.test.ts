@@ -45,6 +45,32 @@ const FIXED_NAMES: Readonly<Record<string, readonly string[]>> = {
   ],
 };
 
+/**
+ * Checks of the worked example that fail when the sheets are opened, each by name and with what it
+ * is there to teach. All others pass, and these must fail: a cure beside each of them passes.
+ */
+const FAILS_ON_PURPOSE: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  '10-the-car-and-the-job': {
+    shaft_front_joint: 'the slip yoke takes a smaller joint than the old shaft: found on the bench',
+  },
+  '30-torque-path': {
+    reserve_as_it_came: 'the cover that came with the gearbox was made for a smaller engine',
+  },
+  '50-pilot-bearing-and-flywheel': {
+    engaged_flush_share: 'the spigot hardly enters a bush set flush; on its sleeve it does',
+  },
+  '60-clutch-housing': {
+    total_as_found: 'the housing as found stands off centre; with offset dowels it does not',
+  },
+  '100-mount-and-joint-angles': {
+    bolted_joints: 'the front joint bends too far as it bolts up; packed as worked it does not',
+    bolted_differ: 'the joints as it bolts up do not cancel; packed as worked they do',
+  },
+};
+
+/** Sheets that only set out what others have found, and check nothing themselves. */
+const WITHOUT_CHECKS: readonly string[] = ['140-write-up'];
+
 test('the sheets link without a problem', () => {
   expect(BOOK.problems).toEqual([]);
 });
@@ -62,10 +88,11 @@ describe.each(SHEETS)('%s', (name) => {
     expect(unsolved).toEqual([]);
   });
 
-  test('opens with every check passed', () => {
+  test('opens with every check passed, but for those that fail on purpose', () => {
     const found = verdicts({ book: BOOK, frame: FRAME, sheet: name });
-    expect(Object.keys(found)).not.toEqual([]);
-    expect(new Set(Object.values(found))).toEqual(new Set(['pass']));
+    const failing = Object.keys(found).filter((check) => found[check] !== 'pass');
+    expect(Object.keys(found).length === 0).toBe(WITHOUT_CHECKS.includes(name));
+    expect(failing.toSorted()).toEqual(Object.keys(FAILS_ON_PURPOSE[name] ?? {}).toSorted());
   });
 
   test('has its headings in order, one of the first rank', () => {
