@@ -2,8 +2,16 @@ import type { Functions } from '../language/functions/builtins.ts';
 import type { Columns, Kind, Row, Value } from '../language/kind.ts';
 import { parseExpression } from '../language/parse.ts';
 import { fail, type Problem } from '../language/problem.ts';
+import type { Expression } from '../language/tree.ts';
 import { unifyKinds } from '../language/unify.ts';
-import { equalDimensions, NONE, nameDimension } from '../units/dimension.ts';
+import { partsOf } from '../language/walk.ts';
+import {
+  type Dimension,
+  equalDimensions,
+  isNone,
+  NONE,
+  nameDimension,
+} from '../units/dimension.ts';
 import type { Unit } from '../units/unit.ts';
 import { type ConstantValue, constantValue } from './constant-value.ts';
 import type { TableColumn, TableStatement } from './sheet.ts';
@@ -102,23 +110,27 @@ function readCell(
   return inUnit(constant, unit, tree);
 }
 
-function inUnit(
-  constant: ConstantValue,
-  unit: Unit,
-  where: { from: number; to: number },
-): ConstantValue | Problem {
+function inUnit(constant: ConstantValue, unit: Unit, tree: Expression): ConstantValue | Problem {
   const { kind, value } = constant;
   if (kind.type !== 'quantity' && kind.type !== 'list') {
-    return fail('unreadable-entry', where, { message: `a number in ${unit.symbol} belongs here` });
+    return fail('unreadable-entry', tree, { message: `a number in ${unit.symbol} belongs here` });
   }
   const scaled = { ...kind, dimension: unit.dimension };
-  if (equalDimensions(kind.dimension, unit.dimension)) return { ...constant, kind: scaled };
+  if (!isBare(kind.dimension, tree) && equalDimensions(kind.dimension, unit.dimension))
+    return { ...constant, kind: scaled };
   if (!equalDimensions(kind.dimension, NONE)) {
     const message = `it is ${nameDimension(kind.dimension)}, the column is in ${unit.symbol}`;
-    return fail('unreadable-entry', where, { message });
+    return fail('unreadable-entry', tree, { message });
   }
   const { factor } = unit;
   const si =
     typeof value === 'number' ? value * factor : (value as Float64Array).map((x) => x * factor);
   return { value: si, kind: scaled };
+}
+
+/** Per cent has the dimension of a plain number, so there the unit itself has to be looked for. */
+function isBare(dimension: Dimension, tree: Expression): boolean {
+  const namesUnit = (node: Expression): boolean =>
+    (node.type === 'quantity' && node.unit !== '') || partsOf(node).some(namesUnit);
+  return isNone(dimension) && !namesUnit(tree);
 }
