@@ -40,25 +40,27 @@ export function linkFormula(
   if (problems.length > 0) {
     return { problems: problems.map((problem) => placeProblem(problem, sheet.places, cell)) };
   }
-  if (kind === undefined) return { problems: [waitForBroken(tree, sheet, cell, context)] };
+  const broken = namesIn(tree).find(
+    (name) => own.has(name) && cells[own.get(name)!]?.kind === undefined,
+  );
+  if (kind === undefined || broken !== undefined) {
+    return { problems: [waitFor(broken!, tree, sheet, cell, context)] };
+  }
   const code = compileExpression(tree, { functions, kinds, slotOf: (name) => own.get(name)! });
   return { formula: { tree, kind, kinds, code } };
 }
 
-/** The formula is sound, but a cell that it reads is not. */
-function waitForBroken(
+/** The formula is sound, but a cell that it reads is not; what it would give may be known all the same. */
+function waitFor(
+  name: string,
   tree: Expression,
   sheet: Sheet,
   cell: string,
   context: LinkContext,
 ): Problem {
-  const own = context.drafts.names.get(sheet.name)!;
-  const name = namesIn(tree).find((candidate) => {
-    const index = own.get(candidate);
-    return index !== undefined && context.cells[index]?.kind === undefined;
-  })!;
+  const index = context.drafts.names.get(sheet.name)!.get(name)!;
   const problem = {
-    ...fail('waiting', tree, { name, why: whyBroken(context.cells, own.get(name)!) }),
+    ...fail('waiting', tree, { name, why: whyBroken(context.cells, index) }),
     waitsFor: name,
   };
   return placeProblem(problem, sheet.places, cell);
