@@ -6,6 +6,7 @@ import { showValue } from '../sheet/show.ts';
 import { signWords } from '../sheet/sign-words.ts';
 import { outcomeOf } from '../sheet/solve.ts';
 import type { Unit } from '../units/unit.ts';
+import { recordSpread } from './record-spread.ts';
 import type { ResultRecord, ResultValue } from './solve-record.ts';
 
 /** Everything that a sheet works out, by name, in the sheet's order and units. */
@@ -33,7 +34,12 @@ function recordResult(book: Book, frame: Frame, cell: Cell): ResultRecord {
   }
   const { text, unit } = showValue(outcome.value, kind, display);
   const value = convertValue(outcome.value, unit);
-  return { value, unit: unit?.symbol ?? '', text: addWords(text, cell, outcome.value) };
+  return {
+    value,
+    unit: unit?.symbol ?? '',
+    text: addWords(text, cell, outcome.value),
+    ...recordSpread(book, frame, cell, unit?.factor ?? 1),
+  };
 }
 
 /** The unit stays the same whether there is a value or not. */

@@ -16,6 +16,27 @@ export interface ResultRecord {
   readonly unit: string;
   /** As the page shows it, or why there is no value. */
   readonly text: string;
+  /**
+   * How sure it is, in `unit`; left out where nothing that it hangs on is in doubt. One entry an
+   * element where the result is a list.
+   */
+  readonly worst?: RangeRecord | readonly RangeRecord[];
+  /** With a confidence of 95 %; null where the result bends too much for that. */
+  readonly likely?: RangeRecord | null | readonly (RangeRecord | null)[];
+  /** Whose doubt it is, the largest share of the variance first. */
+  readonly shares?: readonly ShareRecord[] | readonly (readonly ShareRecord[])[];
+}
+
+export interface RangeRecord {
+  readonly from: number;
+  readonly to: number;
+}
+
+export interface ShareRecord {
+  /** The given, as the sheet of the result names it or as `sheet/name`. */
+  readonly name: string;
+  /** 0 to 1. */
+  readonly share: number;
 }
 
 export type ResultValue = number | string | boolean | readonly (number | string)[];

@@ -1,13 +1,11 @@
-import type { Kind } from '../language/kind.ts';
 import type { Cell } from '../sheet/cell.ts';
-import type { Display } from '../sheet/sheet.ts';
-import { showValue } from '../sheet/show.ts';
 import type { Spread } from '../sheet/spread/spread.ts';
 import {
   describeShares,
   describeSpread,
   type SpreadWriting,
 } from '../sheet/spread/spread-words.ts';
+import { createSpreadWriting } from '../sheet/spread/spread-writing.ts';
 import type { Desk } from './desk.ts';
 import { h } from './element.ts';
 import { createSimulation } from './simulation.ts';
@@ -17,7 +15,7 @@ export function createSpreadLine(desk: Desk, cell: Cell): HTMLElement | undefine
   const spreads = desk.spreadOf(cell.index);
   const [spread] = spreads;
   if (spread === undefined) return undefined;
-  const writing = createSpreadWriting(desk, cell);
+  const writing = createSpreadWriting(desk.book, cell, desk.system());
   if (spreads.length > 1) return createSure(listSpreads(spreads, writing));
   const more = h(
     'details',
@@ -28,21 +26,6 @@ export function createSpreadLine(desk: Desk, cell: Cell): HTMLElement | undefine
     createSimulation(desk, cell, writing),
   );
   return createSure(describeSpread(spread, writing), more);
-}
-
-/** Differences are finer than values: two figures of the doubt are worth showing. */
-export function createSpreadWriting(desk: Desk, cell: Cell): SpreadWriting {
-  const kind = cell.kind as Extract<Kind, { readonly dimension: unknown }>;
-  const single: Kind = { type: 'quantity', dimension: kind.dimension };
-  const { resolution, unit } = cell.display;
-  const display: Display = {
-    ...(unit === undefined ? {} : { unit }),
-    ...(resolution === undefined ? {} : { resolution: resolution / 10 }),
-  };
-  return {
-    show: (value) => showValue(value, single, display, desk.system()).text,
-    name: (index) => desk.book.cells[index]!.name.replaceAll('_', ' '),
-  };
 }
 
 function createSure(text: string, more?: HTMLElement): HTMLElement {
