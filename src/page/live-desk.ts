@@ -122,7 +122,7 @@ export function createLiveDesk(options: DeskOptions): LiveDesk {
         ),
       );
     },
-    dayOf: (sheet, step) => tickIn(history.job, sheet, step.id),
+    dayOf: (sheet, step) => tickIn(history.job, sheet, step.id)?.on,
     tick(sheet, step, done) {
       const job = withTick(history.job, sheet, step.id, done ? options.today() : undefined);
       follow(record(history, nameTickChange(step, done), job));

@@ -4,8 +4,12 @@ import {
   entryIn,
   isStarted,
   NEW_JOB,
+  noteIn,
   tickIn,
   withEntry,
+  withForeignSheet,
+  withNote,
+  withSheetVersion,
   withSystem,
   withTick,
 } from '../../src/job/record.ts';
@@ -38,7 +42,7 @@ test('an entry of no text is an entry: the given was left blank', () => {
 
 test('a tick alone starts a sheet', () => {
   const ticked = withTick(NEW_JOB, '20-gearing', 'tyre-size', '2026-03-14');
-  expect(tickIn(ticked, '20-gearing', 'tyre-size')).toBe('2026-03-14');
+  expect(tickIn(ticked, '20-gearing', 'tyre-size')).toEqual({ on: '2026-03-14' });
   expect(isStarted(ticked, '20-gearing')).toBe(true);
 });
 
@@ -63,4 +67,30 @@ test('an entry taken in another unit is another entry', () => {
 
 test('the system of units leaves what was typed unchanged', () => {
   expect(withSystem(typed, 'metric')).toEqual({ ...typed, system: 'metric' });
+});
+
+test('a step is signed by whoever is at work when it is ticked', () => {
+  const ann = withTick({ ...NEW_JOB, worker: 'Ann' }, 's', 'a', '2026-03-14');
+  const both = withTick({ ...ann, worker: 'Bob' }, 's', 'b', '2026-03-15');
+  expect(tickIn(both, 's', 'a')).toEqual({ on: '2026-03-14', by: 'Ann' });
+  expect(tickIn(both, 's', 'b')).toEqual({ on: '2026-03-15', by: 'Bob' });
+});
+
+test('a note stands on its block until it has no words left', () => {
+  const noted = withNote(NEW_JOB, 's', 'given gap', 'Burr on the face.\n');
+  expect(noteIn(noted, 's', 'given gap')).toBe('Burr on the face.\n');
+  expect(withNote(noted, 's', 'given gap', ' \n')).toEqual(NEW_JOB);
+});
+
+test('the version of a sheet is the last beside which something was entered', () => {
+  const one = withSheetVersion(NEW_JOB, 's', 'a');
+  expect(withSheetVersion(one, 's', 'a')).toBe(one);
+  expect(withSheetVersion(one, 's', 'b').sheets).toEqual({ s: 'b' });
+});
+
+test('a sheet from outside belongs to the job until it is taken out', () => {
+  const sheet = { version: 'a', text: '# Mine' };
+  const job = withForeignSheet(NEW_JOB, '21-mine', sheet);
+  expect(job.foreign).toEqual({ '21-mine': sheet });
+  expect(withForeignSheet(job, '21-mine', undefined)).toEqual(NEW_JOB);
 });

@@ -1,0 +1,24 @@
+import { createHash } from 'node:crypto';
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { sha256 } from '../../src/job/sha256.ts';
+
+test.each([
+  // FIPS 180-4 and its example values, as published by NIST.
+  ['', 'e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855'],
+  ['abc', 'ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad'],
+  [
+    'abcdbcdecdefdefgefghfghighijhijkijkljklmklmnlmnomnopnopq',
+    '248d6a61d20638b8e5c026930c3e6039a33ce45964ff2167f6ecedd419db06c1',
+  ],
+])('the hash of "%s" is the published one', (text, hash) => {
+  expect(sha256(text)).toBe(hash);
+});
+
+test('any text has the hash that another program gives it', () => {
+  fc.assert(
+    fc.property(fc.string({ unit: 'grapheme', maxLength: 300 }), (text) => {
+      expect(sha256(text)).toBe(createHash('sha256').update(text, 'utf8').digest('hex'));
+    }),
+  );
+});
