@@ -13,7 +13,7 @@ export interface Loaded {
 }
 
 /**
- * Links a sheet with those that it carries values from, and those that they carry values from in
+ * Links a sheet with those that it carries values or figures from, and those that they carry values from in
  * turn; each is looked for in the folder of the first. One that is not there is left to the linking,
  * which says where it was named.
  */
@@ -40,5 +40,9 @@ function addOrigins(
 }
 
 function listOrigins(sheet: Sheet): readonly string[] {
-  return sheet.parts.flatMap((part) => (part.kind === 'from' ? [part.sheet] : []));
+  return sheet.parts.flatMap((part) => {
+    if (part.kind === 'from') return [part.sheet];
+    if (part.kind !== 'figures') return [];
+    return (part.table?.figures ?? []).flatMap((figure) => figure.sheet?.name ?? []);
+  });
 }

@@ -1,7 +1,9 @@
 import { createFigureTable, type FigureTable } from '../sheet/figure-table.ts';
+import { originOf } from '../sheet/origin.ts';
 import type { FiguresBlock } from '../sheet/sheet.ts';
 import type { Desk } from './desk.ts';
 import { fill, h } from './element.ts';
+import { sheetHref } from './link.ts';
 import { createScrollBox } from './scroll-box.ts';
 import type { View } from './view.ts';
 
@@ -20,7 +22,8 @@ export function createFigures(desk: Desk, block: FiguresBlock): View {
       spreadOf: (cell) => desk.spreadOf(cell),
       isEntered: (cell) => desk.entryOf(cell) !== undefined,
     });
-    fill(table, ...createParts(set));
+    const hrefs = linked!.figures.map(({ cell }) => hrefOfOrigin(desk, cell));
+    fill(table, ...createParts(set, linked!.layout === 'rows' ? hrefs : []));
   }
 
   refresh();
@@ -37,15 +40,35 @@ function createFault(message: string | undefined): View {
   return { element: h('p', { class: 'trouble' }, words), cells: [], refresh: () => {} };
 }
 
-function createParts({ title, columns, rows }: FigureTable): readonly HTMLElement[] {
+/** A name or a use stands among numbers now and then. */
+function isWords(text: string): boolean {
+  return /^\p{L}/u.test(text);
+}
+
+function hrefOfOrigin({ book }: Desk, index: number): string {
+  const cell = book.cells[index]!;
+  const { sheet, name } = originOf(book, cell) ?? cell;
+  return sheetHref(sheet, name);
+}
+
+/** @param hrefs where the last cell of each row leads */
+function createParts(
+  { title, columns, rows }: FigureTable,
+  hrefs: readonly string[],
+): readonly HTMLElement[] {
   const head = columns.map(({ title: words, numeric }) =>
     h('th', { scope: 'col', class: numeric && 'number' }, words),
   );
-  const lines = rows.map((texts) => {
+  const lines = rows.map((texts, row) => {
+    const href = hrefs[row];
     const cells = texts.map((text, i) =>
       i === 0
         ? h('th', { scope: 'row' }, text)
-        : h('td', { class: columns[i]!.numeric && 'number' }, text),
+        : h(
+            'td',
+            { class: columns[i]!.numeric && !isWords(text) && 'number' },
+            i === texts.length - 1 && href !== undefined ? h('a', { href }, text) : text,
+          ),
     );
     return h('tr', {}, ...cells);
   });

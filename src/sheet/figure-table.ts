@@ -3,6 +3,7 @@ import { formatUnit } from '../units/format-unit.ts';
 import type { System } from '../units/unit.ts';
 import type { Book } from './book.ts';
 import type { Cell, GivenCell, LinkedFigure, LinkedFigures } from './cell.ts';
+import { originOf } from './origin.ts';
 import type { Outcome } from './outcome.ts';
 import type { Display } from './sheet.ts';
 import { displayIn, type Shown, showValue } from './show.ts';
@@ -77,7 +78,7 @@ function setRows(
     const unit = shown?.unit === undefined ? '' : formatUnit(shown.unit);
     const { worst = '', likely = '' } = doubts[i] ?? {};
     const known = howKnown(cell, source);
-    const sheet = titleOfSheet(rootOf(source.book, cell), source.book);
+    const sheet = titleOfSheet(originOfFigure(source, cell), source.book);
     const doubt = isDoubted ? [worst, likely] : [];
     return [label, shown?.number ?? MISSING, unit, ...doubt, known, sheet];
   });
@@ -118,17 +119,15 @@ function showFiner(value: number, kind: Kind, display: Display, system?: System)
 }
 
 function howKnown(cell: number, source: FigureSource): string {
-  const root = rootOf(source.book, cell);
+  const root = originOfFigure(source, cell);
   if (source.outcomeOf(root.index).state !== 'value') return 'not known yet';
   if (root.role !== 'given') return 'worked';
   return source.isEntered(root) ? 'entered' : 'assumed';
 }
 
-/** The cell that a carried value was made in. */
-function rootOf({ cells }: Book, index: number): Cell {
-  let cell = cells[index]!;
-  while (cell.role === 'from' && cell.origin !== undefined) cell = cells[cell.origin]!;
-  return cell;
+function originOfFigure({ book }: FigureSource, index: number): Cell {
+  const cell = book.cells[index]!;
+  return originOf(book, cell) ?? cell;
 }
 
 function titleOfSheet({ sheet: name }: Cell, { sheets }: Book): string {

@@ -31,11 +31,15 @@ function createLinked(
 }
 
 function linkFigure(
-  { name, label }: FigureStatement,
+  { name, label, sheet: other }: FigureStatement,
   sheet: Sheet,
   { drafts, cells }: LinkContext,
 ): LinkedFigure & { readonly kind: Kind } {
-  const own = drafts.names.get(sheet.name)!;
+  const own = drafts.names.get(other?.name ?? sheet.name);
+  if (own === undefined) {
+    const near = nearest(other!.name, [...drafts.names.keys()]);
+    throw linkFault('unknown-sheet', other!, { name: other!.name, near });
+  }
   const cell = cells[own.get(name.name) ?? -1];
   if (cell === undefined) {
     throw linkFault('unknown-name', name, {

@@ -295,8 +295,14 @@ export interface FiguresStatement extends Span {
 
 export interface FigureStatement extends Span {
   readonly name: NameNode;
+  /** Set where the value stands on another sheet. */
+  readonly sheet?: FigureSheet;
   /** The value's own label where it is left out. */
   readonly label?: string;
+}
+
+export interface FigureSheet extends Span {
+  readonly name: string;
 }
 
 export interface TableStatement extends Named {
