@@ -45,7 +45,7 @@ const CONFIDENCE = 0.95;
  *
  * @param doubts those of the readings, unless others are to be taken
  * @returns one entry a number of the result, several for a list; none where it has no value or
- *   nothing that it hangs on is in doubt
+ *   nothing that it hangs on is in doubt, or the doubt does not reach it
  * Source: JCGM 100 (GUM) 5.1.3 note 2 (numerical sensitivities), equations 10 and G.2b.
  */
 export function spreadOf(
@@ -62,7 +62,7 @@ export function spreadOf(
   if (!values.every(Number.isFinite)) return [];
   const effects = doubts.map((doubt) => effectsOf(doubt, cells, nominal, probe.at));
   const box = cells.map((cell, i) => limitsOf(cell, nominal[i]!, doubts));
-  return values.map((value, k) => {
+  const spreads = values.map((value, k) => {
     const own = effects.map((effect) => effect[k]!);
     const worst = worstCase((place) => probe.at(place)[k] ?? Number.NaN, box);
     const likely = combine(value, doubts, own);
@@ -74,6 +74,19 @@ export function spreadOf(
       straight: isStraight(own, likely, worst),
     };
   });
+  return spreads.some(isInDoubt) ? spreads : [];
+}
+
+/** Less than this share of a result is what rounding leaves of terms that cancel. */
+const ROUNDING = 1e-12;
+
+function noiseOf({ from, to }: WorstCase): number {
+  return ROUNDING * Math.max(Math.abs(from), Math.abs(to));
+}
+
+/** False where what is in doubt does not matter: the larger of two, the far side of a limit. */
+function isInDoubt({ worst, likely }: Spread): boolean {
+  return Math.max(worst.to - worst.from, likely.u) > noiseOf(worst);
 }
 
 interface Effect {
@@ -88,10 +101,10 @@ interface Effect {
 /** Off the straight by more than this share of the change, the law of propagation is not to be relied on. */
 const MOST_BEND = 0.1;
 
-function isStraight(effects: readonly Effect[], { u }: Likely, { from, to }: WorstCase): boolean {
+function isStraight(effects: readonly Effect[], { u }: Likely, worst: WorstCase): boolean {
+  const noise = noiseOf(worst);
   // A jump between the places tried leaves no slope at all.
-  if (u === 0 && from !== to) return false;
-  const noise = 1e-12 * Math.max(Math.abs(from), Math.abs(to));
+  if (u === 0 && worst.to - worst.from > noise) return false;
   return effects.every(({ bend }) => Math.abs(bend) <= Math.max(noise, MOST_BEND * u));
 }
 

@@ -17,6 +17,15 @@ test('a result without a doubted given has no spread', () => {
   expect(spread('p = 3 in', 'y = 2 * p')).toEqual([]);
 });
 
+test('a result that the doubted reading does not reach has no spread', () => {
+  expect(spread('p = 3 ± 0.3\nlimit = 2', 'y = min(p, limit)')).toEqual([]);
+});
+
+test('terms that cancel but for rounding leave no spread', () => {
+  const given = 'p = 0.1 ± 0.03\nq = 0.25';
+  expect(spread(given, 'long = p + q\ny = (long + 0.105) - long')).toEqual([]);
+});
+
 test('limits of ± t have a standard uncertainty of t / √3', () => {
   const [found] = spread('p = 3 ± 0.3', 'y = 2 * p');
   expect(found!.likely.u).toBeCloseTo(0.6 / Math.sqrt(3), 12);
