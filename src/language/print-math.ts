@@ -92,11 +92,32 @@ function printBinary(tree: BinaryNode, leaves: MathLeaves): MathElement {
     return mathElement('mfrac', printMath(tree.left, leaves), printMath(tree.right, leaves));
   }
   if (tree.operator === '^') {
-    return mathElement('msup', within(tree.left, left, leaves), printMath(tree.right, leaves));
+    const base = within(tree.left, left, leaves);
+    const whole = isLeaf(tree.left) && (base.tag === 'mrow' || startsBelowZero(base));
+    return mathElement('msup', whole ? bracket(base) : base, printMath(tree.right, leaves));
   }
   const sign = SIGNS[tree.operator] ?? tree.operator;
   const between = sign === 'and' || sign === 'or' ? words(sign) : operator(sign);
-  return row(within(tree.left, left, leaves), between, within(tree.right, right, leaves));
+  const behind = within(tree.right, right, leaves);
+  const isSigned = /^[-+*]$/.test(tree.operator) && startsBelowZero(behind);
+  return row(within(tree.left, left, leaves), between, isSigned ? bracket(behind) : behind);
+}
+
+function isLeaf({ type }: Expression): boolean {
+  return type === 'name' || type === 'field' || type === 'quantity';
+}
+
+/** Two signs in a row, or a power that seems to belong to the unit alone, cannot be read. */
+function bracket(inner: MathElement): MathElement {
+  return row(operator('('), inner, operator(')'));
+}
+
+/** A fraction and a root stand by themselves, whatever is in them. */
+function startsBelowZero(element: MathElement | string | undefined): boolean {
+  if (element === undefined || typeof element === 'string')
+    return element?.startsWith('−') ?? false;
+  if (element.tag === 'mfrac' || element.tag === 'msqrt') return false;
+  return startsBelowZero(element.children[0]);
 }
 
 function words(text: string): MathElement {
@@ -108,7 +129,7 @@ function within(tree: Expression, least: number, leaves: MathLeaves): MathElemen
   const inner = printMath(tree, leaves);
   const isFraction = tree.type === 'binary' && tree.operator === '/';
   if (isFraction && least < 8) return inner;
-  return bindingOf(tree) < least ? row(operator('('), inner, operator(')')) : inner;
+  return bindingOf(tree) < least ? bracket(inner) : inner;
 }
 
 /** Each branch on a line of its own with its condition behind it, as in a handbook. */
