@@ -28,13 +28,21 @@ export function drawnRange(data: ChartData): DrawnRange {
   const judged = [...listMarks(data), ...medianNow(data)];
   const top = Math.max(...judged);
   const bottom = Math.min(lines[0], ...listMarks(data));
-  const cropped = listMarks(data).length > 0 && top > bottom && isTooHigh(lines, bottom, top);
-  if (cropped) return { x, y: [lines[0], bottom + (top - bottom) * HEADROOM], cropped };
+  const end = bottom + (top - bottom) * HEADROOM;
+  const isMarked = listMarks(data).length > 0 && top > bottom;
+  const cropped = isMarked && isTooHigh(lines, bottom, top) && keepsHalf(data, end);
+  if (cropped) return { x, y: [lines[0], end], cropped };
   return { x, y: showOutside(takeIn(lines, listMarks(data)), data), cropped };
 }
 
 function isTooHigh(lines: Range, bottom: number, top: number): boolean {
   return lines[1] - bottom > TOO_HIGH * (top - bottom);
+}
+
+/** A valley between hills is not to be shown without the hills. */
+function keepsHalf({ series }: ChartData, end: number): boolean {
+  const heights = series.flatMap(({ points }) => points.map(([, y]) => y)).filter(Number.isFinite);
+  return heights.filter((y) => y <= end).length >= heights.length / 2;
 }
 
 function listMarks({ marks, limits }: ChartData): readonly number[] {

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { drawnRange } from '../../src/chart/chart-range.ts';
-import { axis, CHARTS, chart } from '../support/chart-cases.ts';
+import { axis, CHARTS, chart, sample } from '../support/chart-cases.ts';
 
 const mark = (value: number) => [{ axis: 'y' as const, value, label: '' }];
 
@@ -22,6 +22,15 @@ test('lines that run far past every mark are cut off a little above it', () => {
   const { y, cropped } = drawnRange(CHARTS[0]![1]);
   expect(cropped).toBe(true);
   expect(y).toEqual([0, 5500 * 1.12]);
+});
+
+test('a line most of which would be cut off keeps its height', () => {
+  const points = sample((x) => 4 + 40 * Math.abs(x - 5), 0, 10);
+  const valley = { y: axis('', '', 4, 204), series: [{ label: '', points, now: 4.5 }] };
+  expect(drawnRange(chart({ ...valley, marks: mark(5) }))).toMatchObject({
+    y: [4, 204],
+    cropped: false,
+  });
 });
 
 test('the present value of most lines stays on the chart', () => {
