@@ -7,6 +7,8 @@ const OUTLINES = {
   pass: 'M5 13l5 5L20 6',
   fail: 'M6 6l12 12M18 6L6 18',
   unknown: 'M6 12h12',
+  before: 'M20 12H4M10 6l-6 6 6 6',
+  after: 'M4 12h16M14 6l6 6-6 6',
 } as const;
 
 export type IconName = keyof typeof OUTLINES;
