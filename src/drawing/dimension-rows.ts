@@ -37,6 +37,8 @@ const DROP = 8;
 const OVERRUN = 5;
 /** From the figure to the start of its extension line. */
 const CLEAR = 3;
+/** From words to an extension line that runs past them. */
+const BESIDE = 4;
 
 /** One row for each dimension, words over the line, so that nothing can overlap or be cut. */
 export function layOutDimensions(
@@ -45,23 +47,45 @@ export function layOutDimensions(
 ): DimensionRows {
   const rows: Row[] = [];
   let top = 2;
-  for (const dimension of dimensions) {
-    const row = layOutRow(dimension, top, width);
+  dimensions.forEach((dimension, i) => {
+    const past = dimensions.slice(i + 1).flatMap(({ from, to }) => [from, to]);
+    const row = layOutRow(dimension, top, width, past);
     rows.push(row);
     top = row.y + DROP;
-  }
+  });
   return { height: rows.length === 0 ? 0 : top, rows };
 }
 
-function layOutRow(dimension: LevelDimension, top: number, width: number): Row {
+/** @param past where extension lines of later rows run through this one */
+function layOutRow(
+  dimension: LevelDimension,
+  top: number,
+  width: number,
+  past: readonly number[],
+): Row {
   const lines = wrapText(dimension.text, width - 4, SIZE, 700);
-  const wide = widestLine(lines, SIZE, 700);
-  const middle = (dimension.from + dimension.to) / 2;
-  const x = Math.max(2, Math.min(middle - wide / 2, width - 2 - wide));
+  const x = placeWords(dimension, widestLine(lines, SIZE, 700), width, past);
   const { lead, colour } = dimension;
   const base = { lines, x, top, lead, anchor: 'start', size: SIZE, halo: true } as const;
   const letters = colour === undefined ? base : { ...base, colour };
   return { dimension, letters, y: top + lettersHeight(lines, SIZE) + LIFT };
+}
+
+/** In the middle, or as near to it as lines that run through leave room within the dimension. */
+function placeWords(
+  { from, to }: LevelDimension,
+  wide: number,
+  width: number,
+  past: readonly number[],
+): number {
+  const middle = Math.max(2, Math.min((from + to - wide) / 2, width - 2 - wide));
+  const isClear = (x: number) => past.every((at) => at < x - 1 || at > x + wide + 1);
+  if (isClear(middle)) return middle;
+  const [least, most] = [Math.min(from, to) + BESIDE, Math.max(from, to) - BESIDE - wide];
+  const places = past.flatMap((at) => [at + BESIDE, at - BESIDE - wide]);
+  const clear = places.filter((x) => x >= least && x <= most && isClear(x));
+  const away = (x: number) => Math.abs(x - middle);
+  return clear.reduce((best, x) => (away(x) < away(best) ? x : best), clear[0] ?? middle);
 }
 
 /** Mutates nothing; the figure starts at `figureTop`, the rows at `top`. */

@@ -29,6 +29,21 @@ test('a line runs from one place to the other; a short one is pointed at from ou
   expect(lines[1]).toMatch(/^M122 .*L168 /);
 });
 
+test('words step aside for a line that runs past them, within their own dimension', () => {
+  const [long, past] = [dimension(10, 400, 'long'), dimension(200, 390, 'past')];
+  const xOf = (dimensions: readonly LevelDimension[]) =>
+    layOutDimensions(dimensions, 420).rows[0]!.letters.x;
+  const [free, moved] = [xOf([long]), xOf([long, past])];
+  const wide = 2 * (205 - free);
+  expect(moved === 204 || Math.abs(moved + wide - 196) < 0.01).toBe(true);
+});
+
+test('words that are longer than their dimension stay where they are', () => {
+  const [short, past] = [dimension(100, 130, 'far too long'), dimension(115, 300, 'past')];
+  const xs = [[short], [short, past]].map((rows) => layOutDimensions(rows, 420).rows[0]!.letters.x);
+  expect(xs[1]).toBe(xs[0]);
+});
+
 test('no dimensions take no room', () => {
   expect(layOutDimensions([], 300)).toEqual({ height: 0, rows: [] });
 });
