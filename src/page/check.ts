@@ -1,7 +1,7 @@
 import type { GaugeData, GaugeValue, Limit } from '../drawing/gauge-data.ts';
 import type { Kind } from '../language/kind.ts';
 import type { Cell, Check, Formula } from '../sheet/cell.ts';
-import type { CheckBlock, Sheet } from '../sheet/sheet.ts';
+import type { CheckBlock } from '../sheet/sheet.ts';
 import { showValue } from '../sheet/show.ts';
 import type { Spread } from '../sheet/spread/spread.ts';
 import { describeConfidence } from '../sheet/spread/spread-words.ts';
@@ -20,18 +20,16 @@ import type { View } from './view.ts';
 import { createTrouble } from './waits.ts';
 
 /** The checks of a block: gauges, or a table of one line each. */
-export function createChecks(desk: Desk, sheet: Sheet, block: CheckBlock): View {
-  return block.layout === 'table'
-    ? createCheckTable(desk, block)
-    : createGauges(desk, sheet, block);
+export function createChecks(desk: Desk, block: CheckBlock): View {
+  return block.layout === 'table' ? createCheckTable(desk, block) : createGauges(desk, block);
 }
 
 /** Limit gauges: each check's window to scale, the value on it, and the verdict in words. */
-function createGauges(desk: Desk, sheet: Sheet, block: CheckBlock): View {
+function createGauges(desk: Desk, block: CheckBlock): View {
   const views = block.statements.flatMap((statement) => {
     const check = desk.book.checks.find((one) => one.statement === statement);
     const subject = check?.subject === undefined ? undefined : desk.book.cells[check.subject];
-    return check && subject ? [createCheck(desk, sheet, check, subject)] : [];
+    return check && subject ? [createCheck(desk, check, subject)] : [];
   });
   return {
     element: h(
@@ -45,9 +43,9 @@ function createGauges(desk: Desk, sheet: Sheet, block: CheckBlock): View {
   };
 }
 
-function createCheck(desk: Desk, sheet: Sheet, check: Check, subject: Cell): View {
+function createCheck(desk: Desk, check: Check, subject: Cell): View {
   const drawn = createDrawn('drawn', loadGauge, (drawGauge, width) =>
-    drawGauge(readGauge(desk, sheet, check, subject), {
+    drawGauge(readGauge(desk, check, subject), {
       document,
       width,
       idPrefix: `check-${check.index}`,
@@ -63,7 +61,7 @@ function createCheck(desk: Desk, sheet: Sheet, check: Check, subject: Cell): Vie
   );
 
   function refresh(): void {
-    fill(words, ...createVerdict(desk, sheet, check, subject));
+    fill(words, ...createVerdict(desk, check, subject));
     drawn.redraw();
   }
 
@@ -78,14 +76,9 @@ function createCheck(desk: Desk, sheet: Sheet, check: Check, subject: Cell): Vie
 
 const CLASSES = { pass: 'passes', fail: 'fails', unknown: 'unknown' } as const;
 
-function createVerdict(
-  desk: Desk,
-  sheet: Sheet,
-  check: Check,
-  subject: Cell,
-): (HTMLElement | undefined)[] {
+function createVerdict(desk: Desk, check: Check, subject: Cell): (HTMLElement | undefined)[] {
   const verdict = desk.verdictOf(check);
-  const names = namesFor(desk, sheet, subject);
+  const names = namesFor(desk, subject);
   const text = describeVerdict(verdict, {
     show: createShow(desk, subject),
     name: (place) => names?.[place] ?? `no. ${place + 1}`,
@@ -104,13 +97,13 @@ function createVerdict(
   return [line, sure, meaning, trouble];
 }
 
-function readGauge(desk: Desk, sheet: Sheet, check: Check, subject: Cell): GaugeData {
+function readGauge(desk: Desk, check: Check, subject: Cell): GaugeData {
   const show = createShow(desk, subject);
   return {
     title: check.statement.label,
     least: readLimit(desk, check.least, show),
     most: readLimit(desk, check.most, show),
-    values: readValues(desk, sheet, subject, show),
+    values: readValues(desk, subject, show),
     below: check.statement.below,
     above: check.statement.above,
   };
@@ -132,14 +125,14 @@ function readLimit(desk: Desk, formula: Formula | undefined, show: Show): Limit 
   return Number.isFinite(value) ? { value, text: show(value) } : undefined;
 }
 
-function readValues(desk: Desk, sheet: Sheet, subject: Cell, show: Show): readonly GaugeValue[] {
+function readValues(desk: Desk, subject: Cell, show: Show): readonly GaugeValue[] {
   const outcome = desk.outcomeOf(subject.index);
   if (outcome.state !== 'value') return [{ value: Number.NaN, text: '?' }];
   const { value } = outcome;
   const spreads = desk.spreadOf(subject.index).map(rangesOf);
   if (typeof value === 'number') return [{ value, text: show(value), spread: spreads[0] }];
   if (!(value instanceof Float64Array)) return [];
-  const names = namesFor(desk, sheet, subject);
+  const names = namesFor(desk, subject);
   return [...value].map((one, i) => ({
     label: names?.[i] ?? String(i + 1),
     value: one,

@@ -3,6 +3,7 @@ import { printText } from '../language/print-text.ts';
 import type { Find, GivenCell, LinkedFind } from '../sheet/cell.ts';
 import { inferDisplayUnit } from '../sheet/display-unit.ts';
 import { answerFind } from '../sheet/find/find-given.ts';
+import { finer } from '../sheet/find/find-show.ts';
 import { describeFound, type FindShow } from '../sheet/find/find-words.ts';
 import type { Display, FindBlock, Sheet } from '../sheet/sheet.ts';
 import { showValue } from '../sheet/show.ts';
@@ -88,11 +89,6 @@ function createShow(desk: Desk, sheet: Sheet, { given, result, target }: LinkedF
       c.toLowerCase(),
     ),
   };
-}
-
-/** An exact answer is shown closer than the given is usually read. */
-function finer({ resolution, ...rest }: Display): Display {
-  return resolution === undefined ? rest : { ...rest, resolution: resolution / 10 };
 }
 
 function unitsIn(desk: Desk, sheet: Sheet, { kinds }: LinkedFind['result']) {

@@ -90,7 +90,7 @@ function createBlock(desk: Desk, sheet: Sheet, block: Exclude<Block, { kind: 'ca
     case 'stack':
       return createStack(desk, sheet, block);
     case 'check':
-      return createChecks(desk, sheet, block);
+      return createChecks(desk, block);
     case 'chart':
       return createChart(desk, sheet, block);
     case 'drawing':

@@ -73,7 +73,7 @@ function createLine(desk: Desk, sheet: Sheet, cell: Cell, statement: WorkStateme
   function answerOf(value: Parameters<typeof createAnswer>[1]): HTMLElement {
     const words =
       typeof value === 'number' ? signWords(statement.signs, value, cell.display) : undefined;
-    return createAnswer(cell, value, desk.system(), namesFor(desk, sheet, cell), words);
+    return createAnswer(cell, value, desk.system(), namesFor(desk, cell), words);
   }
 
   refresh();

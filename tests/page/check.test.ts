@@ -17,7 +17,7 @@ steps at most 1.75 "Steps between gears"
 
 function show() {
   const test = createTestDesk(SHEET);
-  const element = test.show(createChecks(test.desk, test.sheet, test.block('check')));
+  const element = test.show(createChecks(test.desk, test.block('check')));
   return { ...test, element, verdicts: () => [...element.querySelectorAll('.verdict')] };
 }
 

@@ -19,7 +19,7 @@ const CHART = '\n```chart "Speeds"\nspeeds over x from 0 to 5 a line for each pl
 
 function names(source: string, name: string) {
   const { desk, sheet } = createTestDesk(source);
-  return namesFor(desk, sheet, desk.book.find(sheet.name, name)!);
+  return namesFor(desk, desk.book.find(sheet.name, name)!);
 }
 
 test('the one list of words that is as long names the elements', () => {
