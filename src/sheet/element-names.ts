@@ -4,21 +4,34 @@ import type { Frame } from './frame.ts';
 import { outcomeOf } from './solve.ts';
 
 /**
- * What the elements of a list result are called: as the lines of a chart that draws it, else by the
- * one list of words on the sheet that is as long. Undefined where nothing names them.
+ * What the elements of a list result are called: as the lines of a chart that draws it; else as the
+ * lines of any chart on the sheet, else by a list of words, where just one of these is as long.
+ * Undefined where nothing names them.
  */
 export function elementNames(book: Book, frame: Frame, cell: Cell): readonly string[] | undefined {
   const length = lengthOf(book, frame, cell);
   if (length === undefined) return undefined;
-  const drawn = book.charts
-    .filter(({ sheet }) => sheet === cell.sheet)
-    .filter(({ statement }) => statement.results.some(({ name }) => name === cell.name))
+  const fitting = (names: readonly string[]) =>
+    [...new Set(names)]
+      .map((name) => textsOf(book, frame, book.find(cell.sheet, name)))
+      .filter((texts) => texts?.length === length);
+  const drawn = lineNames(book, cell.sheet, cell.name);
+  if (drawn.length > 0) return fitting(drawn)[0];
+  return only(fitting(lineNames(book, cell.sheet))) ?? only(fitting(wordLists(book, cell.sheet)));
+}
+
+/** What names the lines of the charts on a sheet; of those only that draw a result, if one is named. */
+function lineNames({ charts }: Book, sheet: string, result?: string): readonly string[] {
+  return charts
+    .filter((chart) => chart.sheet === sheet)
+    .filter(({ statement: { results } }) =>
+      result === undefined ? true : results.some(({ name }) => name === result),
+    )
     .flatMap(({ statement }) => statement.lines?.name ?? []);
-  const candidates = drawn.length > 0 ? drawn : wordLists(book, cell.sheet);
-  const fitting = candidates
-    .map((name) => textsOf(book, frame, book.find(cell.sheet, name)))
-    .filter((texts) => texts?.length === length);
-  return fitting.length === 1 || drawn.length > 0 ? fitting[0] : undefined;
+}
+
+function only<T>(list: readonly T[]): T | undefined {
+  return list.length === 1 ? list[0] : undefined;
 }
 
 function wordLists(book: Book, sheet: string): readonly string[] {

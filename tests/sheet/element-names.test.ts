@@ -23,6 +23,12 @@ test('of several lists of words a chart tells which names them', () => {
   expect(names(SHEET + OTHER + CHART, 'speeds')).toEqual(['1st', '2nd', '3rd']);
 });
 
+test('what names the lines of a chart names other lists of the sheet before mere words do', () => {
+  const more = block('work', 'halves = ratios / 2', 'parts = ["a", "b", "c"]');
+  expect(names(SHEET + OTHER + more, 'halves')).toBeUndefined();
+  expect(names(SHEET + OTHER + more + CHART, 'halves')).toEqual(['1st', '2nd', '3rd']);
+});
+
 test('what is no list, or has no value, has no elements to name', () => {
   expect(names(SHEET, 'x')).toBeUndefined();
   expect(names(SHEET, 'none')).toBeUndefined();
