@@ -58,17 +58,6 @@ function scatter(seed: number): number {
   return (Math.imul(seed, 0x9e3779b1) >>> 0) / 2 ** 32;
 }
 
-/**
- * Neighbouring seeds far apart, or the generator begins with nearly the same number for both.
- *
- * Source: Appleby, MurmurHash3, the 32-bit finaliser.
- */
-function scatter(seed: number): number {
-  const once = Math.imul(seed ^ (seed >>> 16), 0x85ebca6b);
-  const twice = Math.imul(once ^ (once >>> 13), 0xc2b2ae35);
-  return (twice ^ (twice >>> 16)) >>> 0;
-}
-
 function tryNumbers(
   book: Book,
   frame: Frame,
