@@ -39,7 +39,7 @@ export const PROBLEMS = {
   'unclear-axis': (d: { found: string; x: string; y: string }) =>
     `a mark of ${d.found} fits neither axis (${d.x} across, ${d.y} up); say "on x" or "on y" only where both are alike`,
   'range-order': (d: { from: string; to: string }) =>
-    `the range runs from ${d.from} down to ${d.to}; write the smaller end first`,
+    `the range from ${d.from} to ${d.to} leaves nothing in between; write the smaller end first`,
   'unknown-drawing': (d: { name: string; near: readonly string[] }) =>
     `no drawing is called ${d.name}${didYouMean(d.near)}`,
   'unknown-slot': (d: { drawing: string; slot: string; near: readonly string[] }) =>
@@ -81,8 +81,8 @@ export const PROBLEMS = {
     `two sheets are called ${d.name}; rename one of the files`,
   loop: (d: { path: readonly string[] }) =>
     `these values wait for one another in a loop: ${d.path.join(' → ')}; break it at one of them`,
-  'not-a-given': (d: { name: string; role: string }) =>
-    `a chart runs over a given; ${d.name} is ${d.role}`,
+  'not-a-given': (d: { doing: string; name: string; role: string }) =>
+    `${d.doing} a given; ${d.name} is ${d.role}`,
   'wrong-kind': (d: { found: string; expected: string; where: string }) =>
     `${d.where} needs ${d.expected}, not ${d.found}`,
   'dimension-mismatch': (d: { action: string; left: string; right: string; cure?: string }) =>
@@ -111,7 +111,6 @@ export const PROBLEMS = {
     `${d.base} to the power ${d.exponent} is not a real number`,
   overflow: () =>
     'the result is too large to be a number; look for a wrong unit or a slipped digit',
-  'empty-list': (d: { name: string }) => `${d.name} needs a list with at least one element`,
   waiting: (d: { name: string; why: string }) => `waits for ${d.name}, which ${d.why}`,
 
   // What a person types.

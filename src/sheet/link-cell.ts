@@ -1,4 +1,4 @@
-import { type Kind, nameKind } from '../language/kind.ts';
+import { nameKind } from '../language/kind.ts';
 import { fail, type Problem } from '../language/problem.ts';
 import type { Expression } from '../language/tree.ts';
 import { equalDimensions, nameDimension } from '../units/dimension.ts';
@@ -178,15 +178,11 @@ function linkDisplay(base: Base, formula: Formula, context: CellContext): Displa
   }
   if (unit !== undefined) {
     const fits = equalDimensions(unit.dimension, kind.dimension);
-    return fits ? base.display : wrongDisplay(base, unit, describe(kind), tree);
+    return fits ? base.display : wrongDisplay(base, unit, nameKind(kind), tree);
   }
   const met = base.inputs.flatMap((index) => context.cells[index]?.display.unit ?? []);
   const inferred = inferDisplayUnit(kind.dimension, met);
   return inferred === undefined ? base.display : { ...base.display, unit: inferred };
-}
-
-function describe(kind: Kind): string {
-  return nameKind(kind);
 }
 
 function wrongDisplay(base: Base, unit: Unit, found: string, tree: Expression): Problem {

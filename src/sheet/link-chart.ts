@@ -2,14 +2,14 @@ import { type Kind, nameKind } from '../language/kind.ts';
 import { fail, type Span } from '../language/problem.ts';
 import type { Expression, NameNode } from '../language/tree.ts';
 import { type Dimension, equalDimensions, NONE, nameDimension } from '../units/dimension.ts';
-import { nearest } from '../units/nearest.ts';
 import type { Unit } from '../units/unit.ts';
-import type { Cell, Chart, Formula, LinkedChart } from './cell.ts';
+import type { Chart, Formula, LinkedChart } from './cell.ts';
 import { inferDisplayUnit } from './display-unit.ts';
+import { findCell, findGiven, type SoundCell } from './find-cell.ts';
 import { attemptLink, LinkFault, linkFault } from './link-fault.ts';
 import { type LinkContext, linkFormula } from './link-formula.ts';
+import { linkRange } from './range-fault.ts';
 import type { ChartMark, ChartStatement, Sheet } from './sheet.ts';
-import { whyBroken } from './waiting.ts';
 
 /** Links a chart: its names, the dimensions of its axes, marks and limits. */
 export function linkChart(statement: ChartStatement, sheet: Sheet, context: LinkContext): Chart {
@@ -21,27 +21,25 @@ function createLinked(statement: ChartStatement, sheet: Sheet, context: LinkCont
   const find = (node: NameNode) => findCell(node, sheet, context);
   const link = (tree: Expression, dimension: Dimension, where: string) =>
     linkValue(tree, dimension, where, sheet, context);
-  const over = givenBehind(find(statement.over), statement.over, context);
+  const over = findGiven(statement.over, 'a chart runs over', sheet, context);
   const results = statement.results.map(find);
-  const x = quantityDimension(over.kind!, statement.over);
-  const y = numericDimension(results[0]!.kind!, statement.results[0]!, 'a chart');
+  const x = quantityDimension(over.kind, statement.over);
+  const y = numericDimension(results[0]!.kind, statement.results[0]!, 'a chart');
   for (const [i, result] of results.entries()) {
     const node = statement.results[i]!;
-    expectDimension(numericDimension(result.kind!, node, 'a chart'), y, node, 'the axis up');
+    expectDimension(numericDimension(result.kind, node, 'a chart'), y, node, 'the axis up');
   }
   const unit = statement.unit ?? results[0]!.display.unit ?? inferDisplayUnit(y, []);
   if (unit !== undefined) expectUnit(unit, y, statement.results[0]!);
   return {
     over: over.index,
     results: results.map(({ index }) => index),
-    from: link(statement.range.from, x, 'the range'),
-    to: link(statement.range.to, x, 'the range'),
+    ...linkRange(statement.range, (end) => link(end, x, 'the range'), sheet, context),
     marks: statement.marks.map((mark) => linkMark(mark, x, y, sheet, context)),
-    limits: statement.limits.map(({ least, most, label }) => ({
-      least: link(least, y, 'a limit'),
-      most: link(most, y, 'a limit'),
-      label,
-    })),
+    limits: statement.limits.map(({ least: from, most: to, label }) => {
+      const ends = linkRange({ from, to }, (end) => link(end, y, 'a limit'), sheet, context);
+      return { least: ends.from, most: ends.to, label };
+    }),
     ...units(over.display.unit, unit),
     ...lineNames(statement, find),
   };
@@ -51,38 +49,19 @@ function units(x: Unit | undefined, y: Unit | undefined) {
   return { ...(x === undefined ? {} : { xUnit: x }), ...(y === undefined ? {} : { yUnit: y }) };
 }
 
-function lineNames({ lines }: ChartStatement, find: (node: NameNode) => Cell): { lines?: number } {
+function lineNames(
+  { lines }: ChartStatement,
+  find: (node: NameNode) => SoundCell,
+): { lines?: number } {
   if (lines === undefined) return {};
   const cell = find(lines);
-  if (cell.kind!.type === 'texts') return { lines: cell.index };
+  if (cell.kind.type === 'texts') return { lines: cell.index };
   const details = {
     where: '"a line for each"',
     expected: 'a list of texts',
-    found: nameKind(cell.kind!),
+    found: nameKind(cell.kind),
   };
   throw linkFault('wrong-kind', lines, details);
-}
-
-function findCell(node: NameNode, sheet: Sheet, { drafts, cells }: LinkContext): Cell {
-  const own = drafts.names.get(sheet.name)!;
-  const index = own.get(node.name);
-  if (index === undefined) {
-    const near = nearest(node.name, [...own.keys()]);
-    throw linkFault('unknown-name', node, { name: node.name, near });
-  }
-  const cell = cells[index]!;
-  if (cell.kind !== undefined) return cell;
-  const waiting = fail('waiting', node, { name: node.name, why: whyBroken(cells, index) });
-  throw new LinkFault({ ...waiting, waitsFor: node.name });
-}
-
-/** A chart may run over a given of another sheet that was carried in. */
-function givenBehind(cell: Cell, node: NameNode, { cells }: LinkContext): Cell {
-  if (cell.role === 'given') return cell;
-  if (cell.role === 'from' && cell.origin !== undefined) {
-    return givenBehind(cells[cell.origin]!, node, { cells } as LinkContext);
-  }
-  throw linkFault('not-a-given', node, { name: node.name, role: 'worked out' });
 }
 
 function numericDimension(kind: Kind, node: Span, where: string): Dimension {

@@ -5,6 +5,7 @@ import { unifyKinds } from '../language/unify.ts';
 import type { Check, Formula } from './cell.ts';
 import { type CheckDraft, namesOfCheck } from './drafts.ts';
 import { type LinkContext, linkFormula } from './link-formula.ts';
+import { rangeFault } from './range-fault.ts';
 
 /** Links an acceptance window: its subject and limits must be of one dimension. */
 export function linkCheck(
@@ -34,7 +35,20 @@ export function linkCheck(
       return { ...base, problem: { ...problem, place: statement.place, cell: statement.name } };
     limits[side] = limit.formula;
   }
+  const fault = swappedEnds(statement, sheet.source, context);
+  if (fault !== undefined)
+    return { ...base, problem: { ...fault, place: statement.place, cell: statement.name } };
   return { ...base, ...limits };
+}
+
+/** A window of which both sides are written out, and through which nothing can pass. */
+function swappedEnds(
+  { least: from, most: to }: CheckDraft['statement'],
+  source: string,
+  { functions }: LinkContext,
+): Problem | undefined {
+  if (from === undefined || to === undefined) return undefined;
+  return rangeFault({ from, to }, functions, source);
 }
 
 function misfit(

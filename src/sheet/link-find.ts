@@ -2,10 +2,11 @@ import { nameKind } from '../language/kind.ts';
 import { fail } from '../language/problem.ts';
 import type { Expression } from '../language/tree.ts';
 import { equalDimensions, nameDimension } from '../units/dimension.ts';
-import { nearest } from '../units/nearest.ts';
 import type { Find, Formula, GivenCell, LinkedFind } from './cell.ts';
+import { findGiven, type SoundCell } from './find-cell.ts';
 import { attemptLink, LinkFault, linkFault } from './link-fault.ts';
 import { type LinkContext, linkFormula } from './link-formula.ts';
+import { linkRange } from './range-fault.ts';
 import type { FindStatement, Sheet } from './sheet.ts';
 
 /** Links a question asked backwards: its given, its result, its target, its range. */
@@ -15,13 +16,14 @@ export function linkFind(statement: FindStatement, sheet: Sheet, context: LinkCo
 }
 
 function createLinked(statement: FindStatement, sheet: Sheet, context: LinkContext): LinkedFind {
-  const given = findGivenCell(statement, sheet, context);
+  const given = findQuantity(statement, sheet, context);
   const result = link(statement.result, sheet, context);
   const target = link(statement.target, sheet, context);
   expectAlike(result, target, statement.target, 'the target');
   const { range, near } = statement;
   const ends =
-    range && [range.from, range.to].map((end) => inGiven(end, given, 'the range', sheet, context));
+    range &&
+    linkRange(range, (end) => inGiven(end, given, 'the range', sheet, context), sheet, context);
   if (ends === undefined && given.range === undefined) {
     throw linkFault('missing-range', statement.given, { name: given.name });
   }
@@ -29,37 +31,25 @@ function createLinked(statement: FindStatement, sheet: Sheet, context: LinkConte
     given: given.index,
     result,
     target,
-    ...(ends === undefined ? {} : { from: ends[0]!, to: ends[1]! }),
+    ...ends,
     ...(near === undefined
       ? {}
       : { near: inGiven(near, given, 'the list after "near"', sheet, context, 'list') }),
   };
 }
 
-/** The given of that name, or the one on another sheet that was carried in under it. */
-function findGivenCell(
-  { given }: FindStatement,
+function findQuantity(
+  { given: node }: FindStatement,
   sheet: Sheet,
-  { drafts, cells }: LinkContext,
-): GivenCell {
-  const own = drafts.names.get(sheet.name)!;
-  let cell = cells[own.get(given.name) ?? -1];
-  if (cell === undefined) {
-    const near = nearest(given.name, [...own.keys()]);
-    throw linkFault('unknown-name', given, { name: given.name, near });
-  }
-  while (cell?.role === 'from' && cell.origin !== undefined) cell = cells[cell.origin];
-  if (cell?.role !== 'given') {
-    throw linkFault('not-a-given', given, { name: given.name, role: 'worked out' });
-  }
-  if (cell.kind?.type === 'quantity') return cell;
-  const found = cell.kind === undefined ? 'one with an error' : nameKind(cell.kind);
-  const details = {
+  context: LinkContext,
+): GivenCell & SoundCell {
+  const given = findGiven(node, 'a question asked backwards is solved for', sheet, context);
+  if (given.kind.type === 'quantity') return given;
+  throw linkFault('wrong-kind', node, {
     where: 'a question asked backwards',
     expected: 'a given that is one quantity',
-    found,
-  };
-  throw linkFault('wrong-kind', given, details);
+    found: nameKind(given.kind),
+  });
 }
 
 function link(
@@ -81,14 +71,14 @@ function link(
 
 function inGiven(
   tree: Expression,
-  given: GivenCell,
+  given: GivenCell & SoundCell,
   where: string,
   sheet: Sheet,
   context: LinkContext,
   shape: 'quantity' | 'list' = 'quantity',
 ): Formula {
   const formula = link(tree, sheet, context, shape);
-  expectAlike({ kind: given.kind! }, formula, tree, where);
+  expectAlike(given, formula, tree, where);
   return formula;
 }
 

@@ -11,6 +11,7 @@ import { constantValue } from './constant-value.ts';
 import { type Draft, nearNames } from './drafts.ts';
 import { type Base, broken, type CellContext, type Linked } from './linked.ts';
 import { placeProblem } from './places.ts';
+import { rangeFault } from './range-fault.ts';
 import type { GivenDefault, GivenStatement } from './sheet.ts';
 
 type GivenDraft = Extract<Draft, { role: 'given' }>;
@@ -141,9 +142,7 @@ function rangeOf(
   if (typeof from !== 'number') return from;
   const to = bound(range.to, kind, source, context);
   if (typeof to !== 'number') return to;
-  if (from < to) return { from, to };
-  const quote = (tree: Expression) => source.slice(tree.from, tree.to);
-  return fail('range-order', range.from, { from: quote(range.from), to: quote(range.to) });
+  return rangeFault(range, context.functions, source) ?? { from, to };
 }
 
 function bound(

@@ -1,12 +1,14 @@
 import { type Kind, nameKind } from '../language/kind.ts';
-import { fail, type Span } from '../language/problem.ts';
-import type { Expression, NameNode } from '../language/tree.ts';
+import type { Span } from '../language/problem.ts';
+import type { Expression } from '../language/tree.ts';
 import { unifyKinds } from '../language/unify.ts';
-import { nearest } from '../units/nearest.ts';
-import type { Cell, Formula, GivenCell, LinkedPractice, LinkedVary, Practice } from './cell.ts';
+import type { Cell, Formula, LinkedPractice, LinkedVary, Practice } from './cell.ts';
 import { constantValue } from './constant-value.ts';
+import { displayStep } from './display-step.ts';
+import { findCell, findGiven, type SoundCell } from './find-cell.ts';
 import { attemptLink, LinkFault, linkFault } from './link-fault.ts';
 import { type LinkContext, linkFormula } from './link-formula.ts';
+import { rangeFault, type WrittenRange } from './range-fault.ts';
 import type { PracticeStatement, PracticeVary, Sheet } from './sheet.ts';
 import { upstreamOf } from './upstream.ts';
 
@@ -26,7 +28,7 @@ function createLinked(
   context: LinkContext,
 ): LinkedPractice {
   const asked = findCell(statement.ask, sheet, context);
-  const kind = asked.kind!;
+  const { kind } = asked;
   if (kind.type !== 'quantity')
     throw misfit(statement.ask, 'a practice question', 'a result that is one quantity', kind);
   const vary =
@@ -45,21 +47,6 @@ function createLinked(
       sentence,
     })),
   };
-}
-
-function findCell(node: NameNode, sheet: Sheet, { drafts, cells }: LinkContext): Cell {
-  const own = drafts.names.get(sheet.name)!;
-  const cell = cells[own.get(node.name) ?? -1];
-  if (cell?.kind !== undefined) return cell;
-  if (cell !== undefined) {
-    throw new LinkFault({
-      ...fail('waiting', node, { name: node.name, why: 'has an error' }),
-      waitsFor: node.name,
-    });
-  }
-  throw new LinkFault(
-    fail('unknown-name', node, { name: node.name, near: nearest(node.name, [...own.keys()]) }),
-  );
 }
 
 function misfit(node: Span, where: string, expected: string, kind: Kind): LinkFault {
@@ -91,9 +78,9 @@ function ranged(asked: Cell, { cells }: LinkContext): readonly LinkedVary[] {
     });
 }
 
-/** In SI; the resolution that a sheet names is in the unit that it is shown in. */
-function stepOf({ display }: Cell, resolution = display.resolution): { readonly step?: number } {
-  return resolution === undefined ? {} : { step: resolution * (display.unit?.factor ?? 1) };
+function stepOf({ display }: Cell, resolution?: number): { readonly step?: number } {
+  const step = displayStep(resolution === undefined ? display : { ...display, resolution });
+  return step === undefined ? {} : { step };
 }
 
 function linkVary(
@@ -101,29 +88,28 @@ function linkVary(
   sheet: Sheet,
   context: LinkContext,
 ): LinkedVary {
-  let cell: Cell | undefined = findCell(name, sheet, context);
-  while (cell?.role === 'from' && cell.origin !== undefined) cell = context.cells[cell.origin];
-  if (cell?.role !== 'given')
-    throw linkFault('not-a-given', name, { name: name.name, role: 'worked out' });
-  if (cell.kind?.type !== 'quantity')
-    throw misfit(name, '"vary"', 'a given that is one quantity', cell.kind!);
+  const cell = findGiven(name, '"vary" gives fresh numbers to', sheet, context);
+  if (cell.kind.type !== 'quantity')
+    throw misfit(name, '"vary"', 'a given that is one quantity', cell.kind);
   const ends = range === undefined ? cell.range : bounds(range, cell, sheet, context);
   if (ends === undefined) throw linkFault('missing-range', name, { name: name.name });
   return { given: cell.index, ...ends, ...stepOf(cell, resolution) };
 }
 
 function bounds(
-  { from, to }: { readonly from: Expression; readonly to: Expression },
-  { kind }: GivenCell,
+  range: WrittenRange,
+  { kind }: SoundCell,
   sheet: Sheet,
   { functions }: LinkContext,
 ): { readonly from: number; readonly to: number } {
-  const [low, high] = [from, to].map((tree) => {
+  const [from, to] = [range.from, range.to].map((tree) => {
     const constant = constantValue(tree, functions, sheet.source);
     if ('code' in constant) throw new LinkFault(constant);
-    if (unifyKinds(kind!, constant.kind) === undefined)
-      throw misfit(tree, 'the range', nameKind(kind!), constant.kind);
+    if (unifyKinds(kind, constant.kind) === undefined)
+      throw misfit(tree, 'the range', nameKind(kind), constant.kind);
     return constant.value as number;
   });
-  return { from: Math.min(low!, high!), to: Math.max(low!, high!) };
+  const fault = rangeFault(range, functions, sheet.source);
+  if (fault !== undefined) throw new LinkFault(fault);
+  return { from: from!, to: to! };
 }

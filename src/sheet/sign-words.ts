@@ -1,3 +1,4 @@
+import { displayStep } from './display-step.ts';
 import type { Display, Signs } from './sheet.ts';
 
 /**
@@ -7,7 +8,7 @@ import type { Display, Signs } from './sheet.ts';
  * @param value SI
  */
 export function signWords(signs: Signs, value: number, display: Display): string | undefined {
-  const step = (display.resolution ?? 0) * (display.unit?.factor ?? 1);
+  const step = displayStep(display) ?? 0;
   if (Math.abs(value) < step / 2 || value === 0) return signs.zero;
   return value > 0 ? signs.positive : signs.negative;
 }

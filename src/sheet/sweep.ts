@@ -30,7 +30,9 @@ export function sweepChart(
   const ends = [linked.from, linked.to].map((formula) => numberOf(book, frame, chart, formula));
   const fault = ends.find((end) => typeof end !== 'number');
   if (fault !== undefined) return fault as Problem;
-  return drawChart(book, frame, chart, ends as [number, number], system);
+  // Ends that name values may have passed each other.
+  const [from, to] = (ends as number[]).toSorted((a, b) => a - b) as [number, number];
+  return drawChart(book, frame, chart, [from, to], system);
 }
 
 function numberOf(book: Book, frame: Frame, chart: Chart, formula: Formula): number | Problem {

@@ -35,7 +35,7 @@ export type Verdict =
 
 /** Judges one check on the values as they stand. A list passes when every element does. */
 export function verdictOf(book: Book, { memory }: Frame, check: Check): Verdict {
-  if (check.equals?.kind.type === 'text') return compareTexts(book, memory, check);
+  if (check.equals?.kind.type === 'text') return compareTexts(memory, check);
   const least = limitOf(check.least ?? check.equals, memory);
   const most = limitOf(check.most ?? check.equals, memory);
   const window = {
@@ -53,8 +53,8 @@ export function verdictOf(book: Book, { memory }: Frame, check: Check): Verdict 
   return judge(values, window);
 }
 
-function compareTexts(book: Book, memory: Memory, { subject, equals, problem }: Check): Verdict {
-  const found = subject === undefined ? undefined : memory.others[book.cells[subject]!.index];
+function compareTexts(memory: Memory, { subject, equals, problem }: Check): Verdict {
+  const found = subject === undefined ? undefined : memory.others[subject];
   const wanted = equals!.code.run(memory);
   if (problem !== undefined || found === undefined || wanted === undefined) {
     return { verdict: 'unknown', values: [] };

@@ -5,8 +5,8 @@ import { readTree } from '../support/source-tree.ts';
 
 /** Codes that only a caller outside the sheet can meet, and where their text is matched. */
 const ELSEWHERE: Readonly<Record<string, string>> = {
-  'entered-twice': 'tests/cli/enter-givens.test.ts',
-  'entered-result': 'tests/cli/enter-givens.test.ts',
+  'entered-twice': 'tests/cli/solve.test.ts',
+  'entered-result': 'tests/cli/solve.test.ts',
   'unknown-given': 'tests/cli/enter-givens.test.ts',
 };
 

@@ -18,44 +18,54 @@ for (const [file, cases] of readCases('tests/sheet/cases', '===')) {
 }
 
 /**
- * All problems of the sheets in order; then, for each expected line about a cell, a check or a
- * chart, what became of it. So a problem that nobody expects fails the case; `none` is nothing at all.
+ * All problems of the sheets in order; then, for each expected line about a cell, a check, a chart
+ * and so on, what became of it. So a problem that nobody expects fails the case; `none` is nothing at all.
  */
 function report(each: TextCase): readonly string[] {
   const made = openCase(each.source);
   const problems = made.book.problems.map((problem) => `problem ${tell(problem)}`);
-  const asked = each.expected.filter((line) => /^(?:cell|check|chart) /.test(line));
+  const asked = each.expected.filter((line) => !/^(?:problem|none)\b/.test(line));
   const found = [...problems, ...asked.map((line) => answer(made, line))];
   return found.length === 0 ? ['none'] : found;
 }
 
-/** Lines `@ file` open a further sheet; lines `<== name = text` type an entry. */
+/**
+ * Lines `@ file` open a further sheet; lines `<== name = text` type an entry; `{1000 × text}` is that
+ * text so many times, ⏎ being the end of a line.
+ */
 function openCase(source: string): MadeBook {
   const sheets: Record<string, string> = {};
   const entries: Record<string, string> = {};
   let file = 'made.md';
-  for (const line of source.split('\n')) {
+  for (const line of repeatParts(source).split('\n')) {
     const entry = /^<== (\S+) = (.*)$/.exec(line);
     if (line.startsWith('@ ')) file = line.slice(2);
-    else if (entry !== null) entries[entry[1]!] = entry[2]!.replace('{100 000 digits}', DIGITS);
+    else if (entry !== null) entries[entry[1]!] = entry[2]!;
     else sheets[file] = `${file in sheets ? `${sheets[file]}\n` : ''}${line}`;
   }
   return makeBook(sheets, entries);
 }
 
-const DIGITS = '1'.repeat(100_000);
+function repeatParts(source: string): string {
+  return source.replaceAll(/\{(\d+) × ([^}]*)\}/g, (_, times, part) =>
+    part.replaceAll('⏎', '\n').repeat(Number(times)),
+  );
+}
 
 function tell({ code, place, cell, message }: Problem): string {
   const where = place === undefined ? '?' : formatPlace(place).replace(/^made\.md:/, '');
   return `${code} (${where}${cell === undefined ? '' : ` ${cell}`}) ${message}`;
 }
 
-/** `cell NAME …`, `check NAME …` or `chart TITLE …` as it really is. */
+/** `cell NAME …`, `check NAME …`, `chart TITLE …` and so on, as it really is. */
 function answer(made: MadeBook, line: string): string {
   const [, what, name] = /^(\w+) ("[^"]*"|\S+)/.exec(line)!;
   if (what === 'cell') return `cell ${name} ${tellOutcome(made, name!)}`;
   if (what === 'check') return `check ${name} ${tellCheck(made, name!)}`;
   if (what === 'chart') return `chart ${name} ${tellChart(made, name!)}`;
+  if (what === 'find') return `find ${name} ${tellFind(made, name!)}`;
+  if (what === 'practice') return `practice ${name} ${tellPractice(made, name!)}`;
+  if (what === 'drawing') return `drawing ${name} ${tellDrawing(made, name!)}`;
   throw new Error(`cannot answer: ${line}`);
 }
 
@@ -65,7 +75,7 @@ function tellOutcome(made: MadeBook, name: string): string {
   if (outcome.state !== 'value') return `${outcome.state} ${tell(outcome.problem)}`;
   const { kind, display } = made.cell(name);
   return showValue(outcome.value, kind!, display)
-    .text.replaceAll('\u00a0', ' ')
+    .text.replaceAll(/[\u00a0\u202f]/g, ' ')
     .replaceAll('\n', '⏎');
 }
 
@@ -80,4 +90,21 @@ function tellChart({ book, frame }: MadeBook, title: string): string {
   const chart = book.charts.find(({ statement }) => `"${statement.title}"` === title)!;
   const data = sweepChart(book, frame, chart.statement, chart.sheet);
   return 'code' in data ? tell(data) : `${data.series.length} lines`;
+}
+
+function tellFind({ book }: MadeBook, given: string): string {
+  const { linked, problem } = book.finds.find(({ statement }) => statement.given.name === given)!;
+  return linked === undefined ? tell(problem!) : 'linked';
+}
+
+function tellPractice({ book }: MadeBook, title: string): string {
+  const found = book.practices.find(({ statement }) => `"${statement.title}"` === title)!;
+  if (found.linked === undefined) return tell(found.problem!);
+  return `varies ${found.linked.vary.map(({ given }) => book.cells[given]!.name).join(', ')}`;
+}
+
+function tellDrawing({ book }: MadeBook, title: string): string {
+  const found = book.drawings.find(({ statement }) => `"${statement.title}"` === title)!;
+  if (found.linked === undefined) return tell(found.problem!);
+  return found.linked.slots.map(({ slot }) => slot.name).join(', ');
 }

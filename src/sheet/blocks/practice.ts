@@ -81,7 +81,11 @@ function readAsk(cursor: Cursor): Ask {
 function readVary(cursor: Cursor, span: Span): PracticeVary {
   cursor.take();
   const name = readName(cursor, 'the name of a given');
-  const { range, resolution } = readClauses(cursor, ['from', 'to']);
+  const {
+    range,
+    fraction,
+    resolution = fraction && 1 / fraction,
+  } = readClauses(cursor, ['from', 'to']);
   return {
     ...span,
     name,
