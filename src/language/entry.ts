@@ -121,7 +121,8 @@ function withArticle(noun: string): string {
 }
 
 function exampleOf(dimension: Dimension, field: Unit | undefined, list: boolean): string {
-  const unit = field ?? UNITS.find((one) => equalDimensions(one.dimension, dimension));
+  const fits = (one: Unit) => equalDimensions(one.dimension, dimension);
+  const unit = field !== undefined && fits(field) ? field : UNITS.find(fits);
   const plain = isNone(dimension) ? undefined : unit;
   const one = formatQuantity(3.2 * (plain?.factor ?? 1), plain);
   return list ? `[${one}]` : one;
