@@ -11,7 +11,8 @@ export interface SpreadWriting {
 /** How sure a result is, in one line: worst case and likely range. */
 export function describeSpread(spread: Spread, writing: SpreadWriting): string {
   const show = (value: number) => writing.show(value);
-  const worst = `worst case ${describeRange(spread.value, spread.worst, show)}`;
+  const known = spread.worst.gap ? ' where it has a value at all' : '';
+  const worst = `worst case ${describeRange(spread.value, spread.worst, show)}${known}`;
   const searched =
     spread.worst.method === 'search' ? ' (searched for, since it turns on the way)' : '';
   if (!spread.straight)
@@ -49,7 +50,8 @@ export function describeShares(
   const [first, second] = shares;
   if (first === undefined || !straight) return '';
   const part = FRACTIONS.find(([least]) => first.share >= least)![1];
-  const equal = second !== undefined && Math.abs(first.share - second.share) < 0.02;
+  const equal =
+    second !== undefined && first.share - second.share < 0.02 && first.share + second.share > 0.9;
   const whose = equal
     ? `${name(first.cell)} and ${name(second.cell)} share the doubt equally`
     : `${part} of the doubt is ${name(first.cell)}`;
@@ -67,6 +69,8 @@ export function describeConfidence({ verdict, inside }: Confidence): string {
     case 'likely-pass':
       return `Likely inside (${percent} %), though not in the worst case.`;
     case 'cannot-tell':
+      if (Number.isNaN(inside))
+        return 'Cannot be told: within the doubt of the readings it bends, jumps or has no value.';
       return `Cannot be told with this measuring: inside with a probability of ${percent} %.`;
     case 'likely-fail':
       return `Likely outside (inside with only ${percent} %).`;

@@ -9,7 +9,7 @@ export interface Confidence {
    * with a probability of 95 % or more; `cannot-tell`: this measuring does not settle it.
    */
   readonly verdict: 'surely-pass' | 'likely-pass' | 'cannot-tell' | 'likely-fail' | 'surely-fail';
-  /** Probability of lying inside the window, 0 to 1. */
+  /** Probability of lying inside the window, 0 to 1; NaN where the likely range is not known. */
   readonly inside: number;
 }
 
@@ -26,8 +26,15 @@ export function judgeUnderDoubt(
 ): Confidence | undefined {
   if (verdict.verdict === 'unknown' || spreads.length === 0) return undefined;
   const { least = Number.NEGATIVE_INFINITY, most = Number.POSITIVE_INFINITY } = verdict;
+  // That a reading in doubt is exactly one value has no probability.
+  if (least === most) return undefined;
   const judged = spreads.map((spread) => judgeOne(spread, least, most));
-  return judged.reduce((a, b) => (ORDER.indexOf(b.verdict) > ORDER.indexOf(a.verdict) ? b : a));
+  return judged.reduce((a, b) => (isLessSure(b, a) ? b : a));
+}
+
+function isLessSure(a: Confidence, b: Confidence): boolean {
+  const steps = ORDER.indexOf(a.verdict) - ORDER.indexOf(b.verdict);
+  return steps > 0 || (steps === 0 && a.inside < b.inside);
 }
 
 const ORDER: readonly Confidence['verdict'][] = [
@@ -38,11 +45,14 @@ const ORDER: readonly Confidence['verdict'][] = [
   'surely-fail',
 ];
 
-function judgeOne({ worst, likely }: Spread, least: number, most: number): Confidence {
+function judgeOne({ worst, likely, straight }: Spread, least: number, most: number): Confidence {
+  const unknown: Confidence = { verdict: 'cannot-tell', inside: Number.NaN };
+  if (worst.gap) return unknown;
   const slack = 1e-12 * Math.max(Math.abs(worst.from), Math.abs(worst.to));
   if (worst.from >= least - slack && worst.to <= most + slack)
     return { verdict: 'surely-pass', inside: 1 };
   if (worst.to < least || worst.from > most) return { verdict: 'surely-fail', inside: 0 };
+  if (!straight) return unknown;
   const middle = (likely.from + likely.to) / 2;
   const below = (limit: number) => probabilityBelow(limit - middle, likely.u, likely.dof);
   const inside = Math.max(0, below(most) - below(least));

@@ -4,6 +4,8 @@ export interface WorstCase {
   readonly to: number;
   /** `corners`: the ends of the limits tried; `search`: the inside searched too, since the result does not simply rise or fall with each given. */
   readonly method: 'corners' | 'search';
+  /** Set where the result has no value at some place within the limits. */
+  readonly gap?: true;
 }
 
 /** All corners are tried for so many givens, 256 of them; for more, the corner to which each given pulls. */
@@ -40,21 +42,23 @@ export function worstCase(
 interface Extremes {
   try(values: readonly number[]): number;
   best(side: 1 | -1): readonly number[];
-  found(): { readonly from: number; readonly to: number };
+  found(): Omit<WorstCase, 'method'>;
 }
 
 function createExtremes(at: (values: readonly number[]) => number): Extremes {
   let [from, to] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
   let [least, most]: readonly (readonly number[])[] = [[], []];
+  let hasGap = false;
   return {
     try(values) {
       const y = at(values);
+      if (Number.isNaN(y)) hasGap = true;
       if (y < from) [from, least] = [y, values];
       if (y > to) [to, most] = [y, values];
       return y;
     },
     best: (side) => (side === 1 ? most! : least!),
-    found: () => ({ from, to }),
+    found: () => ({ from, to, ...(hasGap ? { gap: true as const } : {}) }),
   };
 }
 
