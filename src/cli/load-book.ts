@@ -43,6 +43,6 @@ function listOrigins(sheet: Sheet): readonly string[] {
   return sheet.parts.flatMap((part) => {
     if (part.kind === 'from') return [part.sheet];
     if (part.kind !== 'figures') return [];
-    return (part.table?.figures ?? []).flatMap((figure) => figure.sheet?.name ?? []);
+    return (part.figures?.figures ?? []).flatMap((figure) => figure.sheet?.name ?? []);
   });
 }

@@ -1,13 +1,11 @@
-import type { GaugeData, GaugeValue, Limit } from '../drawing/gauge-data.ts';
-import type { Kind } from '../language/kind.ts';
-import type { Cell, Check, Formula } from '../sheet/cell.ts';
+import type { Cell, Check } from '../sheet/cell.ts';
+import { readGauge, showAs } from '../sheet/read-gauge.ts';
 import type { CheckBlock } from '../sheet/sheet.ts';
-import { showValue } from '../sheet/show.ts';
-import type { Spread } from '../sheet/spread/spread.ts';
 import { describeConfidence } from '../sheet/spread/spread-words.ts';
 import { judgeUnderDoubt } from '../sheet/spread/verdict-under-doubt.ts';
 import { meaningOf } from '../sheet/verdict.ts';
 import { describeVerdict } from '../sheet/verdict-words.ts';
+import { checkId } from './check-id.ts';
 import { createCheckTable } from './check-table.ts';
 import type { Desk } from './desk.ts';
 import { createDrawn } from './drawn.ts';
@@ -45,7 +43,7 @@ function createGauges(desk: Desk, block: CheckBlock): View {
 
 function createCheck(desk: Desk, check: Check, subject: Cell): View {
   const drawn = createDrawn('drawn', loadGauge, (drawGauge, width) =>
-    drawGauge(readGauge(desk, check, subject), {
+    drawGauge(readGauge(check, subject, desk), {
       document,
       width,
       idPrefix: `check-${check.index}`,
@@ -54,7 +52,7 @@ function createCheck(desk: Desk, check: Check, subject: Cell): View {
   const words = h('div');
   const figure = h(
     'figure',
-    { class: 'check' },
+    { class: 'check', id: checkId(check), tabindex: -1 },
     h('figcaption', { class: 'check-name' }, check.statement.label),
     drawn.element,
     words,
@@ -80,7 +78,7 @@ function createVerdict(desk: Desk, check: Check, subject: Cell): (HTMLElement | 
   const verdict = desk.verdictOf(check);
   const names = namesFor(desk, subject);
   const text = describeVerdict(verdict, {
-    show: createShow(desk, subject),
+    show: showAs(subject, desk),
     name: (place) => names?.[place] ?? `no. ${place + 1}`,
   });
   const line = h(
@@ -95,54 +93,4 @@ function createVerdict(desk: Desk, check: Check, subject: Cell): (HTMLElement | 
   const meaning = words === undefined ? undefined : h('p', { class: 'meaning' }, words);
   const trouble = verdict.verdict === 'unknown' ? createTrouble(desk, subject) : undefined;
   return [line, sure, meaning, trouble];
-}
-
-function readGauge(desk: Desk, check: Check, subject: Cell): GaugeData {
-  const show = createShow(desk, subject);
-  return {
-    title: check.statement.label,
-    least: readLimit(desk, check.least, show),
-    most: readLimit(desk, check.most, show),
-    values: readValues(desk, subject, show),
-    below: check.statement.below,
-    above: check.statement.above,
-  };
-}
-
-type Show = (value: number) => string;
-
-function createShow(desk: Desk, subject: Cell): Show {
-  const { kind } = subject;
-  const dimension = kind?.type === 'quantity' || kind?.type === 'list' ? kind.dimension : undefined;
-  if (dimension === undefined) return String;
-  const single: Kind = { type: 'quantity', dimension };
-  return (value) => showValue(value, single, subject.display, desk.system()).text;
-}
-
-function readLimit(desk: Desk, formula: Formula | undefined, show: Show): Limit | undefined {
-  if (formula === undefined) return undefined;
-  const value = desk.workOut(formula) as number;
-  return Number.isFinite(value) ? { value, text: show(value) } : undefined;
-}
-
-function readValues(desk: Desk, subject: Cell, show: Show): readonly GaugeValue[] {
-  const outcome = desk.outcomeOf(subject.index);
-  if (outcome.state !== 'value') return [{ value: Number.NaN, text: '?' }];
-  const { value } = outcome;
-  const spreads = desk.spreadOf(subject.index).map(rangesOf);
-  if (typeof value === 'number') return [{ value, text: show(value), spread: spreads[0] }];
-  if (!(value instanceof Float64Array)) return [];
-  const names = namesFor(desk, subject);
-  return [...value].map((one, i) => ({
-    label: names?.[i] ?? String(i + 1),
-    value: one,
-    text: show(one),
-    spread: spreads[i],
-  }));
-}
-
-/** On the gauge: a thick bar for the likely range, a thin one for the worst case. */
-function rangesOf({ likely, worst, straight }: Spread): GaugeValue['spread'] {
-  const worstCase = [worst.from, worst.to] as const;
-  return straight ? { worst: worstCase, likely: [likely.from, likely.to] } : { worst: worstCase };
 }

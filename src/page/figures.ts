@@ -9,17 +9,14 @@ import type { View } from './view.ts';
 
 /** Figures set out as a table, ready to be set in print. */
 export function createFigures(desk: Desk, block: FiguresBlock): View {
-  const figures = desk.book.figures.find(({ statement }) => statement === block.table);
+  const figures = desk.book.figures.find(({ statement }) => statement === block.figures);
   if (figures?.linked === undefined) return createFault(figures?.problem?.message);
   const { linked, statement } = figures;
   const table = h('table', { class: 'figures' });
 
   function refresh(): void {
     const set = createFigureTable(statement.title, linked!, {
-      book: desk.book,
-      system: desk.system(),
-      outcomeOf: (cell) => desk.outcomeOf(cell),
-      spreadOf: (cell) => desk.spreadOf(cell),
+      ...desk,
       isEntered: (cell) => desk.entryOf(cell) !== undefined,
     });
     const hrefs = linked!.figures.map(({ cell }) => hrefOfOrigin(desk, cell));

@@ -112,8 +112,8 @@ function linkDrawings(sheets: readonly Sheet[], context: LinkContext): readonly 
 
 function linkAllFigures(sheets: readonly Sheet[], context: LinkContext): readonly Figures[] {
   return linkEach(sheets, (part, sheet) =>
-    part.kind === 'figures' && part.table !== undefined
-      ? [linkFigures(part.table, sheet, context)]
+    part.kind === 'figures' && part.figures !== undefined
+      ? [linkFigures(part.figures, sheet, context)]
       : [],
   );
 }

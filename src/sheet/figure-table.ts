@@ -2,13 +2,12 @@ import type { Kind } from '../language/kind.ts';
 import { formatUnit } from '../units/format-unit.ts';
 import type { System } from '../units/unit.ts';
 import type { Book } from './book.ts';
-import type { Cell, GivenCell, LinkedFigure, LinkedFigures } from './cell.ts';
+import type { Cell, LinkedFigure, LinkedFigures } from './cell.ts';
 import { originOf } from './origin.ts';
-import type { Outcome } from './outcome.ts';
 import type { Display } from './sheet.ts';
 import { displayIn, type Shown, showValue } from './show.ts';
-import type { Spread } from './spread/spread.ts';
 import { describeRange } from './spread/spread-words.ts';
+import type { Standing } from './standing.ts';
 
 /** A table that is ready to set: texts only, units in the header or in a column of their own. */
 export interface FigureTable {
@@ -23,30 +22,20 @@ export interface FigureColumn {
   readonly numeric: boolean;
 }
 
-/** Where the figures come from as they stand. */
-export interface FigureSource {
-  readonly book: Book;
-  readonly system?: System;
-  outcomeOf(cell: number): Outcome;
-  spreadOf(cell: number): readonly Spread[];
-  /** True where a person typed the given; false while the sheet's own example stands. */
-  isEntered(cell: GivenCell): boolean;
-}
-
 const MISSING = '–';
 
 /** Sets out figures: a column a list, or a row a value with how sure it is and how it is known. */
 export function createFigureTable(
   title: string,
   { layout, figures }: LinkedFigures,
-  source: FigureSource,
+  source: Standing,
 ): FigureTable {
   return { title, ...(layout === 'columns' ? setColumns : setRows)(figures, source) };
 }
 
 function setColumns(
   figures: readonly LinkedFigure[],
-  source: FigureSource,
+  source: Standing,
 ): Omit<FigureTable, 'title'> {
   const columns = figures.map((figure) => readColumn(figure, source));
   const length = Math.max(...columns.map(({ items }) => items.length));
@@ -56,7 +45,7 @@ function setColumns(
   };
 }
 
-function readColumn({ cell, label }: LinkedFigure, source: FigureSource) {
+function readColumn({ cell, label }: LinkedFigure, source: Standing) {
   const { kind } = source.book.cells[cell]!;
   const shown = showCell(cell, source);
   const unit = shown?.unit === undefined ? '' : formatUnit(shown.unit);
@@ -67,10 +56,7 @@ function readColumn({ cell, label }: LinkedFigure, source: FigureSource) {
   };
 }
 
-function setRows(
-  figures: readonly LinkedFigure[],
-  source: FigureSource,
-): Omit<FigureTable, 'title'> {
+function setRows(figures: readonly LinkedFigure[], source: Standing): Omit<FigureTable, 'title'> {
   const doubts = figures.map(({ cell }) => writeDoubt(cell, source));
   const isDoubted = doubts.some((doubt) => doubt !== undefined);
   const rows = figures.map(({ cell, label }, i) => {
@@ -91,22 +77,22 @@ const TAIL = [column('Known'), column('Sheet')];
 const WITHOUT_DOUBT = [...HEAD, ...TAIL];
 const WITH_DOUBT = [...HEAD, column('Worst case', true), column('Likely, 95 %', true), ...TAIL];
 
-function showCell(cell: number, { book, system, outcomeOf }: FigureSource): Shown | undefined {
+function showCell(cell: number, { book, system, outcomeOf }: Standing): Shown | undefined {
   const { kind, display } = book.cells[cell]!;
   const outcome = outcomeOf(cell);
   if (kind === undefined || outcome.state !== 'value') return undefined;
-  return showValue(outcome.value, kind, display, system);
+  return showValue(outcome.value, kind, display, system());
 }
 
 /** Worst case and likely range in the figure's own unit; nothing where no reading is in doubt. */
 function writeDoubt(
   cell: number,
-  source: FigureSource,
+  source: Standing,
 ): { readonly worst: string; readonly likely: string } | undefined {
   const { kind, display } = source.book.cells[cell]!;
   const [spread] = source.spreadOf(cell);
   if (spread === undefined || kind === undefined) return undefined;
-  const show = (value: number) => showFiner(value, kind, display, source.system);
+  const show = (value: number) => showFiner(value, kind, display, source.system());
   const likely = spread.straight ? describeRange(spread.value, spread.likely, show) : MISSING;
   return { worst: describeRange(spread.value, spread.worst, show), likely };
 }
@@ -118,14 +104,14 @@ function showFiner(value: number, kind: Kind, display: Display, system?: System)
     .number;
 }
 
-function howKnown(cell: number, source: FigureSource): string {
+function howKnown(cell: number, source: Standing): string {
   const root = originOfFigure(source, cell);
   if (source.outcomeOf(root.index).state !== 'value') return 'not known yet';
   if (root.role !== 'given') return 'worked';
   return source.isEntered(root) ? 'entered' : 'assumed';
 }
 
-function originOfFigure({ book }: FigureSource, index: number): Cell {
+function originOfFigure({ book }: Standing, index: number): Cell {
   const cell = book.cells[index]!;
   return originOf(book, cell) ?? cell;
 }

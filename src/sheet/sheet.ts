@@ -103,7 +103,7 @@ export interface TableBlock extends BlockBase {
 }
 export interface FiguresBlock extends BlockBase {
   readonly kind: 'figures';
-  readonly table: FiguresStatement | undefined;
+  readonly figures: FiguresStatement | undefined;
 }
 export interface StepsBlock extends BlockBase {
   readonly kind: 'steps';

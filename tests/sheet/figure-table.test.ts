@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { createFigureTable } from '../../src/sheet/figure-table.ts';
-import { outcomeOf } from '../../src/sheet/solve.ts';
-import { spreadOf } from '../../src/sheet/spread/spread.ts';
+import { createStanding } from '../../src/sheet/standing.ts';
 import type { System } from '../../src/units/unit.ts';
 import { block, makeBook } from './made-book.ts';
 
@@ -30,13 +29,9 @@ function set(
     entries,
   );
   const { linked, statement } = book.figures[0]!;
-  return createFigureTable(statement.title, linked!, {
-    book,
-    ...(system === undefined ? {} : { system }),
-    outcomeOf: (cell) => outcomeOf(book, frame, cell),
-    spreadOf: (cell) => spreadOf(book, frame, cell),
-    isEntered: ({ name }) => name in entries,
-  });
+  const isEntered = ({ name }: { readonly name: string }) => name in entries;
+  const options = { isEntered, ...(system === undefined ? {} : { system }) };
+  return createFigureTable(statement.title, linked!, createStanding(book, frame, options));
 }
 
 describe('single values, a row each', () => {

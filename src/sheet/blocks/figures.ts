@@ -13,8 +13,8 @@ export function readFiguresBlock(block: BlockSource): FiguresBlock {
   );
   const { statements, problems: faults } = readStatements(block, readLine);
   problems.push(...faults);
-  const figures = spreadSheets(statements);
-  const isWhole = problems.length === 0 && figures.length > 0;
+  const lines = spreadSheets(statements);
+  const isWhole = problems.length === 0 && lines.length > 0;
   const place = block.places(block.info.from);
   const { from, to } = block.body;
   const title = heading?.label ?? 'Figures';
@@ -22,7 +22,7 @@ export function readFiguresBlock(block: BlockSource): FiguresBlock {
     kind: 'figures',
     line: block.line,
     problems,
-    table: isWhole ? { title, place, figures, from, to } : undefined,
+    figures: isWhole ? { title, place, figures: lines, from, to } : undefined,
   };
 }
 

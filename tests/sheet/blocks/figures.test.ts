@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { faultsOf, readBlock } from './made-block.ts';
 
 test('names, with labels of their own or without', () => {
-  const { table, problems } = readBlock('figures', '"Gap"', 'gap "As set"', 'wear');
+  const { figures: table, problems } = readBlock('figures', '"Gap"', 'gap "As set"', 'wear');
   expect(problems).toEqual([]);
   expect(table!.title).toBe('Gap');
   expect(table!.figures.map(({ name, label, sheet }) => [name.name, label, sheet?.name])).toEqual([
@@ -12,7 +12,7 @@ test('names, with labels of their own or without', () => {
 });
 
 test('lines below a sheet are that sheet’s, until the next', () => {
-  const { table } = readBlock(
+  const { figures: table } = readBlock(
     'figures',
     '',
     'a',
@@ -31,7 +31,7 @@ test('lines below a sheet are that sheet’s, until the next', () => {
 });
 
 test('a block without figures is no table', () => {
-  expect(readBlock('figures', '"Empty"').table).toBeUndefined();
+  expect(readBlock('figures', '"Empty"').figures).toBeUndefined();
 });
 
 test('what is no name is told with its place', () => {
