@@ -62,10 +62,12 @@ export function spreadOf(
   if (!values.every(Number.isFinite)) return [];
   const effects = doubts.map((doubt) => effectsOf(doubt, cells, nominal, probe.at));
   const box = cells.map((cell, i) => limitsOf(cell, nominal[i]!, doubts));
+  let isReached = false;
   const spreads = values.map((value, k) => {
     const own = effects.map((effect) => effect[k]!);
     const worst = worstCase((place) => probe.at(place)[k] ?? Number.NaN, box);
     const likely = combine(value, doubts, own);
+    isReached ||= isInDoubt(worst, own);
     return {
       value,
       worst,
@@ -74,7 +76,7 @@ export function spreadOf(
       straight: isStraight(own, likely, worst),
     };
   });
-  return spreads.some(isInDoubt) ? spreads : [];
+  return isReached ? spreads : [];
 }
 
 /** Less than this share of a result is what rounding leaves of terms that cancel. */
@@ -85,8 +87,9 @@ function noiseOf({ from, to }: WorstCase): number {
 }
 
 /** False where what is in doubt does not matter: the larger of two, the far side of a limit. */
-function isInDoubt({ worst, likely }: Spread): boolean {
-  return Math.max(worst.to - worst.from, likely.u) > noiseOf(worst);
+function isInDoubt(worst: WorstCase, effects: readonly Effect[]): boolean {
+  const moves = effects.flatMap(({ size, bend }) => [Math.abs(size), Math.abs(bend)]);
+  return [worst.to - worst.from, ...moves].some((move) => move > noiseOf(worst));
 }
 
 interface Effect {

@@ -113,3 +113,23 @@ test('for small tolerances simulation and law of propagation agree on any smooth
     { numRuns: 25 },
   );
 });
+
+test('a result at its turning point is in doubt, though its slope there is nothing', () => {
+  const [found] = spread('p = 0 ± 0.3', 'y = p * p');
+  expect(found).toMatchObject({ straight: false, worst: { from: 0, method: 'search' } });
+  expect(found!.likely.u).toBe(0);
+});
+
+test('a result that has a value at its reading only is in doubt, and says that it has a gap', () => {
+  const [found] = spread('p = 0 ± 0.3', 'y = sqrt(-p * p)');
+  expect(found).toMatchObject({ straight: false, worst: { gap: true } });
+});
+
+test('a tolerance of 0 is no doubt', () => {
+  expect(spread('p = 3 ± 0', 'y = 2 * p')).toEqual([]);
+});
+
+test('a tolerance larger than its reading goes through nothing and beyond', () => {
+  const [found] = spread('p = 1 ± 3', 'y = 2 * p');
+  expect(found!.worst).toEqual({ from: -4, to: 8, method: 'corners' });
+});

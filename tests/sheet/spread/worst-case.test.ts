@@ -58,3 +58,9 @@ test('places without a value are passed over', () => {
 test('limits of no width leave the value alone', () => {
   expect(worstCase(([x]) => 2 + x!, box(0))).toEqual({ from: 2, to: 2, method: 'corners' });
 });
+
+test('a gap is told of, and only where there is one', () => {
+  const root = ([x]: readonly number[]) => Math.sqrt(x!);
+  expect(worstCase(root, [{ value: 0.5, low: -1, high: 4 }]).gap).toBe(true);
+  expect(worstCase(root, [{ value: 0.5, low: 0, high: 4 }])).not.toHaveProperty('gap');
+});
