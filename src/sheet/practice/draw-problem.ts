@@ -53,9 +53,16 @@ export function drawProblem(
   return spare;
 }
 
-/** Neighbouring seeds start the generator far apart; as they are, its first numbers would hardly differ. */
+/**
+ * Neighbouring seeds start the generator far apart; as they are, its first numbers would hardly differ. A
+ * product alone does not do it, since the generator's own first step is one, too.
+ *
+ * Source: Appleby, MurmurHash3, the 32-bit finaliser.
+ */
 function scatter(seed: number): number {
-  return (Math.imul(seed, 0x9e3779b1) >>> 0) / 2 ** 32;
+  const once = Math.imul(seed ^ (seed >>> 16), 0x85ebca6b);
+  const twice = Math.imul(once ^ (once >>> 13), 0xc2b2ae35);
+  return ((twice ^ (twice >>> 16)) >>> 0) / 2 ** 32;
 }
 
 function tryNumbers(
