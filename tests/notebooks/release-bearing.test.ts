@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { outcomeOf } from '../../src/sheet/solve.ts';
+import { spreadOf } from '../../src/sheet/spread/spread.ts';
 import {
   cellIndex,
   type Entries,
@@ -9,7 +10,9 @@ import {
   openNotebooks,
   work,
 } from '../support/notebooks.ts';
+import { testPractice } from '../support/practice.ts';
 import { verdicts } from '../support/verdicts.ts';
+import { testWindows } from '../support/windows.ts';
 
 const BOOK = openNotebooks();
 const SHEET = '70-release-bearing';
@@ -46,7 +49,7 @@ describe('the straightedge', () => {
     expect(numberIn(thick, 'gap', 'in')).toBeCloseTo(0.165, 12);
   });
 
-  test('on one side only puts its whole thickness into the gap', () => {
+  test('straightedge on one side only: its whole thickness is in the gap', () => {
     const worked = bearing({ straightedge: '0.375' });
     expect(numberIn(worked, 'gap_one_side', 'in')).toBeCloseTo(0.165 + 0.375, 12);
     expect(numberIn(worked, 'one_side_error', 'in')).toBeCloseTo(0.375, 12);
@@ -112,17 +115,21 @@ describe('shims', () => {
 });
 
 describe('the disc', () => {
-  test('brings the fingers back by wear times lever ratio, which closes the gap', () => {
+  test('finger movement’s sign as it wears: the fingers come back, and the gap closes', () => {
     const worked = bearing({ disc_wear: '0.040', lever_ratio: '4' });
     expect(numberIn(worked, 'finger_travel', 'in')).toBeCloseTo(0.16, 12);
     expect(numberIn(worked, 'gap_when_worn', 'in')).toBeCloseTo(0.165 - 0.16, 12);
+    const gaps = ['0', '0.010', '0.030'].map((wear) =>
+      numberIn(bearing({ disc_wear: wear }), 'gap_when_worn', 'in'),
+    );
+    expect(gaps).toEqual(gaps.toSorted((a, b) => b - a));
   });
 
   test('that wears further than the gap allows fails the check', () => {
     expect(verdicts(bearing({ disc_wear: '2 mm' })).gap_when_worn).toBe('fail');
   });
 
-  test('reckoned free promises a gap that the clamped one takes back', () => {
+  test('free against clamped thickness: reckoned free, it promises a gap that clamping takes back', () => {
     const worked = bearing({ disc_free: '8.4 mm', disc_clamped: '7.6 mm', lever_ratio: '4' });
     expect(numberIn(worked, 'gap_lost_to_cushion', 'mm')).toBeCloseTo(3.2, 12);
   });
@@ -154,7 +161,7 @@ describe('the heights of the parts', () => {
   });
 
   test('with a friction face cut deeper close the gap as a thinner disc does', () => {
-    const worked = bearing({ face_cut: '0.010' });
+    const worked = bearing({ '50-pilot-bearing-and-flywheel/step_reading': '0.010' });
     expect(numberIn(worked, 'gap_from_parts', 'in')).toBeCloseTo(byHand - 0.035, 12);
   });
 
@@ -207,6 +214,113 @@ describe('the stroke of the bearing', () => {
   });
 });
 
+describe('three other clutches', () => {
+  test('a metric one: gap, collar, wear and heights by hand in millimetres', () => {
+    const worked = bearing({
+      finger_reading: '76.40 mm',
+      bearing_reading: '72.00 mm',
+      straightedge: '12.0 mm',
+      wanted_gap: '3.5 mm',
+      collar_pitch: '1.25',
+      lever_ratio: '4',
+      disc_wear: '1.0 mm',
+      spacer_plate: '3.0 mm',
+      housing_depth: '164.0 mm',
+      crank_flange: '12.0 mm',
+      flywheel_height: '32.0 mm',
+      finger_height: '48.0 mm',
+      cover_disc: '8.0 mm',
+      disc_clamped: '7.6 mm',
+      disc_free: '8.4 mm',
+    });
+    expect(numberIn(worked, 'gap', 'mm')).toBeCloseTo(4.4, 9);
+    expect(numberIn(worked, 'collar_turns', 'rev')).toBeCloseTo(0.72, 9);
+    expect(numberIn(worked, 'gap_when_worn', 'mm')).toBeCloseTo(0.4, 9);
+    expect(numberIn(worked, 'wear_allowed', 'mm')).toBeCloseTo(1.1, 9);
+    // 3 + 164 − 12 − 32 − 48 − 4 × 0.4 − 72 + 12
+    expect(numberIn(worked, 'gap_from_parts', 'mm')).toBeCloseTo(13.4, 9);
+    expect(numberIn(worked, 'promised_too_much', 'mm')).toBeCloseTo(4 * 0.8, 9);
+    expect(verdicts(worked)).toMatchObject({ gap: 'pass', gap_disagrees_by: 'fail' });
+  });
+
+  test('a crank flange that lies below the face of the block counts with its sign', () => {
+    const worked = bearing({ crank_flange: '-0.053', housing_depth: '6.020' });
+    const byHand = 0.125 + 6.02 + 0.053 - 1.172 - 2.052 - 3.5 * 0.005 - 3.047 + 0.25;
+    expect(numberIn(worked, 'gap_from_parts', 'in')).toBeCloseTo(byHand, 12);
+  });
+
+  test('fingers that touch a bearing already: the gap is below nought and the collar goes back', () => {
+    const worked = bearing({ finger_reading: '3.000', bearing_reading: '3.020' });
+    expect(numberIn(worked, 'gap', 'in')).toBeCloseTo(-0.02, 12);
+    expect(numberIn(worked, 'collar_turns', 'rev')).toBeCloseTo((-0.17 * 25.4) / 1.5, 12);
+    expect(numberIn(worked, 'wear_allowed', 'in')).toBeLessThan(0);
+    expect(verdicts(worked)).toMatchObject({ gap: 'fail', gap_when_worn: 'fail' });
+  });
+});
+
+describe('how sure the gap is before the parts are bolted up', () => {
+  const [spread] = spreadOf(BOOK, bearing().frame, cellIndex(BOOK, SHEET, 'gap_from_parts'));
+
+  test('in the worst case every tolerance of the chain adds up, the disc by its lever', () => {
+    const parts = [0.002, 0.005, 0.003, 0.004, 0.01, 3.5 * 0.001, 0.003, 0.001];
+    const worst = parts.reduce((sum, part) => sum + part, 0) * 0.0254;
+    expect(spread!.worst.to - spread!.value).toBeCloseTo(worst, 12);
+  });
+
+  test('and the bearing’s own reading drops out of the comparison with the measured gap', () => {
+    const [found] = spreadOf(BOOK, bearing().frame, cellIndex(BOOK, SHEET, 'gap_disagrees_by'));
+    const parts = [0.002, 0.005, 0.003, 0.004, 0.01, 3.5 * 0.001, 0.003, 0.001];
+    const worst = parts.reduce((sum, part) => sum + part, 0) * 0.0254;
+    expect(found!.worst.to - found!.value).toBeCloseTo(worst, 12);
+  });
+});
+
+describe('windows', () => {
+  const end = { '80-pedal-and-hydraulics/end_margin': '0', bearing_stroke: '0.500' };
+  testWindows(BOOK, SHEET, [
+    ['gap', 'below', { finger_reading: '3.167' }, 'ride the bearing'],
+    ['gap', 'above', { finger_reading: '3.250' }, 'run out of stroke'],
+    ['lever_differs_by', 'below', { lever_ratio: '4.0' }, 'less than was entered'],
+    ['lever_differs_by', 'above', { lever_ratio: '3.0' }, 'more than was entered'],
+    ['gap_disagrees_by', 'below', { finger_reading: '3.120' }, 'One of the readings is wrong'],
+    ['gap_disagrees_by', 'above', { spacer_plate: '0' }, 'One of the readings is wrong'],
+    ['gap_when_worn', 'below', { disc_wear: '0.050' }, 'before the disc is worn out'],
+    ['stroke_left_new', 'below', end, 'too near to its end'],
+    ['stroke_left_worn', 'below', { ...end, disc_wear: '0' }, 'the new disc fails by more'],
+    ['finger_wear', 'above', { finger_wear: '0.7' }, 'run against the tips'],
+    ['finger_uneven', 'above', { finger_uneven: '1.1' }, 'drags on one side'],
+    ['plate_hollow', 'above', { plate_hollow: '0.55' }, 'grips on its rim'],
+    ['disc_runout', 'above', { disc_runout: '0.8' }, 'touches before it should'],
+    ['rivet_depth', 'below', { rivet_depth: '0.2' }, 'cut the flywheel'],
+  ]);
+});
+
+describe('practice', () => {
+  testPractice(BOOK, SHEET, [
+    ['The gap', 'That gap has the straightedge in it'],
+    ['The gap', 'The straightedge was taken off the one side and not put back on the other'],
+    ['The gap', 'Taken off on one side and added on the other'],
+    ['The gap', 'Taken off on both sides of the sum'],
+    ['The gap', 'That is what the gap is out by'],
+    ['The gap', 'The readings were added'],
+    ['The gap from the parts', 'The free thickness'],
+    ['The gap from the parts', 'The sign of the disc'],
+    ['The gap from the parts', 'The disc is left out'],
+    ['The gap from the parts', 'The disc without the lever'],
+    ['The gap from the parts', 'The spacer plate is left out'],
+    ['The gap from the parts', 'The bearing was read over the straightedge'],
+    ['How far to turn it', 'That takes the whole gap away'],
+    ['How far to turn it', 'Inches over millimetres'],
+    ['How far to turn it', 'Multiplied by the pitch'],
+    ['How far to turn it', 'That is the gap that is wanted'],
+    ['The gap of a worn disc', 'The gap does not open with wear'],
+    ['The gap of a worn disc', 'The lever is left out'],
+    ['The gap of a worn disc', 'Divided by the lever ratio'],
+    ['The gap of a worn disc', 'Counted for each face'],
+    ['The gap of a worn disc', 'That is how far the fingers come back'],
+  ]);
+});
+
 describe('entries', () => {
   test('repeated readings count with their mean', () => {
     const worked = bearing({ finger_reading: '3.211; 3.214; 3.211' });
@@ -216,6 +330,12 @@ describe('entries', () => {
   test('millimetres in a field of inches are millimetres', () => {
     const worked = bearing({ finger_reading: '81.5848 mm' });
     expect(numberIn(worked, 'gap', 'in')).toBeCloseTo(0.165, 12);
+  });
+
+  test('thousandths typed in a field of millimetres without their unit fail the window', () => {
+    const worked = bearing({ rivet_depth: '47', finger_wear: '8' });
+    expect(numberIn(worked, 'finger_wear', 'mm')).toBe(8);
+    expect(verdicts(worked).finger_wear).toBe('fail');
   });
 
   test('thousandths in a field of millimetres are thousandths', () => {
