@@ -9,7 +9,9 @@ import {
   type Worked,
   work,
 } from '../support/notebooks.ts';
+import { testPractice } from '../support/practice.ts';
 import { verdicts } from '../support/verdicts.ts';
+import { testWindows } from '../support/windows.ts';
 
 const BOOK = openNotebooks();
 const SHEET = '60-clutch-housing';
@@ -89,12 +91,41 @@ describe('the worked example', () => {
 });
 
 describe('total reading against offset', () => {
-  test('0, +3, −2, +3 has a total of 5 and an offset of 1', () => {
+  test('indicator readings 0, +3, −2, +3 have a total of 5 and an offset of 1.0', () => {
     const worked = housing({ ...FOUR, bore_readings: '[0, 3, -2, 3]' });
     expect(numberIn(worked, 'total_reading', 'thou')).toBeCloseTo(5, 9);
     expect(numberIn(worked, 'offset', 'thou')).toBeCloseTo(1, 9);
     expect(numberIn(worked, 'dowel', 'thou')).toBe(0);
     expect(numberIn(worked, 'dowel_by_half_total', 'thou')).toBe(0);
+  });
+
+  test('the same four with a pencil: half of each opposite pair, square to one another', () => {
+    const worked = housing();
+    expect(numberIn(worked, 'four_total', 'thou')).toBeCloseTo(5, 9);
+    expect(numberIn(worked, 'four_half_total', 'thou')).toBeCloseTo(2.5, 9);
+    expect(numberIn(worked, 'four_up', 'thou')).toBeCloseTo(1, 9);
+    expect(numberIn(worked, 'four_right', 'thou')).toBeCloseTo(0, 9);
+    expect(numberIn(worked, 'four_offset', 'thou')).toBeCloseTo(1, 9);
+    expect(numberIn(worked, 'four_oval', 'thou')).toBeCloseTo(-2, 9);
+  });
+
+  test.each([
+    [7, -4, -9, 12],
+    [0, 0, 10, 0],
+    [-3, 8, 5, -6],
+  ])('the pencil comes to the same as least squares for %d, %d, %d, %d', (...readings) => {
+    const [at_12, at_3, at_6, at_9] = readings.map(String) as [string, string, string, string];
+    const worked = housing({
+      ...FOUR,
+      bore_readings: `[${readings.join(', ')}]`,
+      ...{ at_12, at_3, at_6, at_9 },
+    });
+    const fitted = numberIn(worked, 'offset', 'thou');
+    expect(numberIn(worked, 'four_offset', 'thou')).toBeCloseTo(fitted, 9);
+    expect(Math.abs(numberIn(worked, 'four_oval', 'thou'))).toBeCloseTo(
+      numberIn(worked, 'oval', 'thou'),
+      9,
+    );
   });
 
   test('the dowel answers half of the total of a round bore', () => {
@@ -250,6 +281,53 @@ describe('other readings', () => {
       problem: { message: expect.stringContaining('too few') },
     });
   });
+});
+
+describe('windows', () => {
+  const true_ = { readings_after: '[-1, -0.63, 0.25, 1.5, 1.13, 0.25, -0.63]' };
+  const wild = { readings_after: '[0, 10.5, 19, 17, 9.5, 0.5, -4.5]' };
+  const lost = { bore_readings: '[0, 0.5, 0, 0, 0.5, 0.5, 0, 0.5]', ...TRUE_DIAL };
+  const askew = '[0, 0, 0.5, 2, 6, 3.5, 2, 0.5]';
+  testWindows(BOOK, SHEET, [
+    ['rezero', 'below', { rezero: '-1' }, 'base or the arm moved'],
+    ['rezero', 'above', { rezero: '1' }, 'base or the arm moved'],
+    [
+      'offset_against_doubt',
+      'below',
+      { clock_positions: `[${EIGHT.join(', ')}]`, ...lost },
+      'lost in the readings',
+    ],
+    ['total_as_found', 'above', {}, 'bent in every turn'],
+    ['oval_total', 'above', { ...FOUR, bore_readings: '[8, 0, 8, 0]' }, 'No dowel mends'],
+    ['total_after_dowels', 'above', { dowel_at: '10.25' }, 'turned the wrong way'],
+    ['rezero_after', 'below', { rezero_after: '-1' }, 'base or the arm moved'],
+    ['rezero_after', 'above', { rezero_after: '1' }, 'base or the arm moved'],
+    ['total_as_left', 'above', wild, 'Not there yet'],
+    ['forecast_missed_by', 'below', true_, 'Better than forecast'],
+    ['forecast_missed_by', 'above', wild, 'did not go where'],
+    ['face_rezero', 'below', { face_rezero: '-1' }, 'end float'],
+    ['face_rezero', 'above', { face_rezero: '1' }, 'end float'],
+    ['face_total', 'above', { face_readings: askew }, 'stand askew'],
+  ]);
+});
+
+describe('practice', () => {
+  testPractice(BOOK, SHEET, [
+    ['Offset, from four readings', 'That is the total reading'],
+    ['Offset, from four readings', 'Half of the total is the offset of a round bore only'],
+    ['Offset, from four readings', 'Not halved'],
+    ['Offset, from four readings', 'The two parts were added'],
+    ['Offset, from four readings', 'One part only'],
+    ['What a dowel leaves', 'That is the offset left'],
+    ['What a dowel leaves', 'Turned the wrong way'],
+    ['What a dowel leaves', 'The dowel was chosen by the total reading'],
+    ['What a dowel leaves', 'The dowel was taken off the total reading'],
+    ['What a dowel leaves', 'The dowel was chosen by half of the total'],
+    ['The shim at its thick edge', 'From the total reading'],
+    ['The shim at its thick edge', 'That is the lean at the plunger'],
+    ['The shim at its thick edge', 'The proportion stands on its head'],
+    ['The shim at its thick edge', 'Half of it'],
+  ]);
 });
 
 function stateOf(worked: Worked, name: string) {
