@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { type Entries, enter, numberIn, openNotebooks, work } from '../support/notebooks.ts';
+import { testPractice } from '../support/practice.ts';
 import { verdicts } from '../support/verdicts.ts';
+import { testWindows } from '../support/windows.ts';
 
 const BOOK = openNotebooks();
 const SHEET = '80-pedal-and-hydraulics';
@@ -171,4 +173,49 @@ describe('entries', () => {
       9,
     );
   });
+});
+
+describe('windows', () => {
+  testWindows(BOOK, SHEET, [
+    ['area_ratio', 'below', { master_bore: '1 1/8' }, 'a heavy pedal'],
+    ['area_ratio', 'above', { slave_hole: '0' }, 'the hole forgotten'],
+    ['travel_to_free', 'below', { '70-release-bearing/lever_ratio': '2.5' }, 'Less than any usual'],
+    ['travel_to_free', 'above', { '70-release-bearing/lever_ratio': '6' }, 'More than a usual'],
+    ['room_for_stop', 'below', { finger_limit: '0.340' }, 'hand-made stop'],
+    ['pad_at_stop', 'below', { master_bore: '1 1/8' }, 'Short and sudden'],
+    ['pad_at_stop', 'above', { master_bore: '5/8' }, 'More than a leg likes'],
+    ['pad_in_hand', 'below', { finger_limit: '0.355' }, 'gears will grate'],
+    ['stroke_at_stop', 'above', { master_stroke: '1.0' }, 'master bottoms'],
+    ['free_play', 'above', { free_play: '1/2' }, 'Travel given away'],
+    ['stop_length', 'below', { arm_to_panel: '5' }, 'Too short to hold'],
+    ['stop_as_made', 'below', { stop_as_made: '1.5' }, 'Pack it out'],
+    ['stop_as_made', 'above', { stop_as_made: '2.25' }, 'Cut it back'],
+    ['travel_as_made', 'below', { stop_as_made: '2.25' }, 'May drag'],
+    ['travel_as_made', 'above', { stop_as_made: '1.5' }, 'Past what the fingers'],
+    ['pad_force', 'below', { master_bore: '5/8' }, 'a foot rests on it'],
+    ['pad_force', 'above', { master_bore: '1 1/8' }, 'Heavy in traffic'],
+    ['travel_with_air', 'below', { trapped_air: '2' }, 'That is air'],
+  ]);
+});
+
+describe('practice', () => {
+  testPractice(BOOK, SHEET, [
+    ['From the pad to the bearing', 'The hole is forgotten'],
+    ['From the pad to the bearing', 'The free play was not taken off'],
+    ['From the pad to the bearing', 'The cut-off was not taken off'],
+    ['From the pad to the bearing', 'The pedal ratio is left out'],
+    ['From the pad to the bearing', 'The hose is left out'],
+    ['From the pad to the bearing', 'The areas stand on their heads'],
+    ['From the pad to the bearing', 'Diameters in place of areas'],
+    ['How long the stop is', 'The arm does not move as far there as the pad'],
+    ['How long the stop is', 'The proportion stands on its head'],
+    ['How long the stop is', 'That is how far the arm moves'],
+    ['How long the stop is', 'That is the travel at the pushrod'],
+    ['What the foot feels', 'own lever is left out'],
+    ['What the foot feels', 'Friction is left out'],
+    ['What the foot feels', 'Multiplied by the efficiency'],
+    ['What the foot feels', 'That is the force of the pushrod'],
+    ['What the foot feels', 'The hole is forgotten'],
+    ['What the foot feels', 'The areas are left out'],
+  ]);
 });
