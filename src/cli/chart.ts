@@ -14,9 +14,8 @@ import type { ChartCommand } from './command.ts';
 import { enterGivens } from './enter-givens.ts';
 import { findSheet } from './find-sheet.ts';
 import { type Loaded, loadBook } from './load-book.ts';
-import { plainBlanks } from './plain-blanks.ts';
-import { formatProblem, recordProblem } from './problem-record.ts';
-import { DONE, type ExitCode, PROBLEM, refuse, type Terminal } from './terminal.ts';
+import { complainOf } from './open-sheet.ts';
+import { DONE, type ExitCode, refuse, type Terminal } from './terminal.ts';
 
 const HINT = 'See npx layshaft help chart';
 /** Width in px of a chart that is a file of its own. */
@@ -30,7 +29,7 @@ export function chart(command: ChartCommand, terminal: Terminal): ExitCode {
   const statement = findChart(loaded.sheet, command.title);
   if (statement === undefined) return refuseTitle(terminal, loaded.sheet, command.title);
   const data = workChart(loaded, statement, command);
-  if (!('series' in data)) return complain(terminal, data);
+  if (!('series' in data)) return complainOf(data, terminal);
   return writeFiles(command, data, terminal);
 }
 
@@ -80,12 +79,6 @@ function explainEmpty(
     const outcome = cell && outcomeOf(book, frame, cell.index);
     return outcome && 'problem' in outcome ? [{ place: cell.place, ...outcome.problem }] : [];
   });
-}
-
-function complain(terminal: Terminal, problems: readonly Problem[]): ExitCode {
-  const lines = problems.map((problem) => `${formatProblem(recordProblem(problem))}\n`);
-  terminal.complain(plainBlanks(lines.join('')));
-  return PROBLEM;
 }
 
 function writeFiles({ svg, csv }: ChartCommand, data: ChartData, terminal: Terminal): ExitCode {

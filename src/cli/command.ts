@@ -27,6 +27,49 @@ export interface ChartCommand {
   readonly csv?: string;
 }
 
+export interface FindCommand {
+  readonly command: 'find';
+  readonly sheet: string;
+  readonly result: string;
+  /** What the result should be, as typed. */
+  readonly target: string;
+  /** The given that is looked for. */
+  readonly by: string;
+  /** Which number of a list: what the sheet calls it, or its place counted from 1. */
+  readonly element?: string;
+  readonly from?: string;
+  readonly to?: string;
+  readonly givens: readonly GivenArgument[];
+  readonly json: boolean;
+}
+
+/** One `--with "NAME: GIVEN=ENTRY, …"` as typed. */
+export interface WithArgument {
+  readonly name: string;
+  readonly differences: readonly GivenArgument[];
+}
+
+export interface CompareCommand {
+  readonly command: 'compare';
+  readonly sheet: string;
+  readonly variants: readonly WithArgument[];
+  /** Names of results; all of the sheet where none is named. */
+  readonly results: readonly string[];
+  /** A job file, with proposals of its own. */
+  readonly job?: string;
+  readonly givens: readonly GivenArgument[];
+  readonly json: boolean;
+}
+
+export interface PracticeCommand {
+  readonly command: 'practice';
+  readonly sheet: string;
+  readonly seed: string;
+  readonly count: number;
+  readonly answers: boolean;
+  readonly json: boolean;
+}
+
 export interface HelpCommand {
   readonly command: 'help';
   /** The command that help is wanted for. */
@@ -40,4 +83,12 @@ export interface Misuse {
   readonly about?: string;
 }
 
-export type Command = SolveCommand | CheckCommand | ChartCommand | HelpCommand | Misuse;
+export type Command =
+  | SolveCommand
+  | CheckCommand
+  | ChartCommand
+  | FindCommand
+  | CompareCommand
+  | PracticeCommand
+  | HelpCommand
+  | Misuse;

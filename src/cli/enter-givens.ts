@@ -55,7 +55,7 @@ function enterOne(
 }
 
 /** Names that are mistyped, else those of which one word is: `rollout` is near measured_rollout. */
-function nearestGivens(name: string, names: readonly string[]): readonly string[] {
+export function nearestGivens(name: string, names: readonly string[]): readonly string[] {
   const near = nearest(name, names);
   if (near.length > 0) return near;
   const words = new Set(

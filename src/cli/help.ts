@@ -9,6 +9,12 @@ const OVERVIEW = `layshaft: works the sheets of a gearbox conversion in the term
       Reads sheets without working them and lists every problem with its place.
   npx layshaft chart SHEET TITLE --svg FILE | --csv FILE
       Draws a chart of a sheet, or writes its points as a table.
+  npx layshaft find SHEET RESULT=TARGET --by GIVEN [--json]
+      Finds which value of a reading gives a result that is wanted.
+  npx layshaft compare SHEET --with "NAME: GIVEN=ENTRY, ..." [--json]
+      Works proposals beside the sheet as it is, and says how their results differ.
+  npx layshaft practice SHEET --seed N [--json]
+      Prints practice problems with fresh numbers, and their answers.
   npx layshaft help COMMAND
       Says more about one of these.
 
@@ -38,12 +44,18 @@ Works a sheet with the readings that stand in it, except those named with --give
   --json               a record for other programs instead of lines for people:
 
       {"sheet": NAME,
-       "results": {NAME: {"value": number, list or null, "unit", "text"}},
+       "results": {NAME: {"value": number, list or null, "unit", "text",
+                          "worst": {"from", "to"}, "likely": {"from", "to"} or null,
+                          "shares": [{"name", "share"}]}},
        "checks": [{"name", "verdict": "pass", "fail" or "unknown", "text"}],
        "problems": [{"code", "message", "cell", "place"}]}
 
       "value" is in "unit" and not rounded; "text" is the result as the page shows it. A result
-      without a value has null, and its text says what it waits for.
+      without a value has null, and its text says what it waits for. "worst", "likely" and
+      "shares" are there where a reading has a tolerance or was repeated: how far the result may
+      lie at worst and with 95 %, in "unit", and whose doubt it is, as parts of 1, the largest
+      first. "likely" is null where the result bends too much within the doubt. For a list each
+      of the three is a list, one entry an element.
 
 Exit code: 0 worked, whatever the checks say; 1 a problem in the sheet or in an entry, listed under
 "problems"; 2 the command itself was wrong.
@@ -73,15 +85,87 @@ both are named. The title may be in capitals or not. FILE may be - for the termi
 Exit code: 0 written; 1 a problem in the sheet or in an entry; 2 the command itself was wrong.
 `;
 
+const FIND = `layshaft find SHEET RESULT=TARGET --by GIVEN [--given NAME=ENTRY]... [--json]
+
+Asks a sheet backwards: which value of a reading gives the result that is wanted? All answers are
+listed, or the nearest where there is none; sizes in stock and rows of a table stand beside them.
+
+  npx layshaft find 20-gearing "top_gear_cruise=2000 rpm" --by axle_ratio
+  npx layshaft find 20-gearing "engine_speed_at_cruise=3000" --element 4th --by axle_ratio
+
+  --by GIVEN           the reading to be found; one that is picked from a table has its rows tried.
+  --element NAME       which number of a list, by its name or by its place from 1.
+  --from, --to ENTRY   where to search; without them the reading's own range, or from a quarter
+                       to four times what it is.
+  --given NAME=ENTRY   as for solve.
+  --json               a record for other programs:
+
+      {"sheet", "result", "element", "given", "target": {"value", "unit", "text"},
+       "range": {"from", "to", "unit"}, "depends": true or false, "sentence",
+       "solutions": [{"from", "to", "text"}], "closest": {"given", "result"},
+       "stocked": [{"name", "given", "result", "text"}], "problems"}
+
+Exit code: 0 answered, if only with "there is none"; 1 a problem in the sheet, an entry, the target
+or the range; 2 the command itself was wrong.
+`;
+
+const COMPARE = `layshaft compare SHEET --with "NAME: GIVEN=ENTRY, ..."... [--results NAME,...] [--json]
+
+Works a sheet as it is and with each proposal, and sets the results side by side. Differences are
+told in sign and words.
+
+  npx layshaft compare 20-gearing --with "Short: axle_ratio=3.73" --with "Tall: axle_ratio=3.31"
+  npx layshaft compare 20-gearing --job job.json --results top_gear_cruise,first_gear_overall
+
+  --with "NAME: ..."   a proposal: what it has different, entries as for solve, commas between.
+  --results NAME,...   which results; without it all of the sheet.
+  --job FILE           a job as the page saves it, with the proposals that it holds.
+  --given NAME=ENTRY   as for solve: the same in every column.
+  --json               a record for other programs:
+
+      {"sheet", "columns": [{"name", "problems"}],
+       "results": {NAME: {"unit", "values": [one a column], "texts": [...],
+                          "differences": [null, text...], "differs": true or false}},
+       "problems"}
+
+Exit code: 0 compared; 1 a problem in the sheet, the job, a proposal or an entry; 2 the command
+itself was wrong.
+`;
+
+const PRACTICE = `layshaft practice SHEET --seed N [--count N] [--no-answers] [--json]
+
+Prints problems with fresh numbers from the practice questions of a sheet, and an answer key after
+them. The same seed gives the same problems, so that a class can have the same sheet.
+
+  npx layshaft practice 70-release-bearing --seed 7
+  npx layshaft practice 20-gearing --seed monday --count 12 --no-answers
+
+  --seed N       a whole number, or a word.
+  --count N      how many problems; the questions of the sheet are taken in turn. Without it 6.
+  --no-answers   without the answer key.
+  --json         a record for other programs:
+
+      {"sheet", "seed", "problems": [{"title", "question", "seed",
+       "numbers": [{"name", "label", "text", "value", "unit"}],
+       "answer": {"value", "unit", "text", "within"},
+       "mistakes": [{"value", "sentence"}]}]}
+
+Exit code: 0 printed; 1 the sheet has no practice question or a problem; 2 the command itself was
+wrong.
+`;
+
 const HELP = `layshaft help COMMAND
 
-Says more about solve, check or chart; npx layshaft --help lists them.
+Says more about solve, check, chart, find, compare or practice; npx layshaft --help lists them.
 `;
 
 const TEXTS: Readonly<Record<string, string>> = {
   solve: SOLVE,
   check: CHECK,
   chart: CHART,
+  find: FIND,
+  compare: COMPARE,
+  practice: PRACTICE,
   help: HELP,
 };
 

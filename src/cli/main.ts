@@ -1,7 +1,10 @@
 import { check } from './check.ts';
 import type { Command } from './command.ts';
+import { compare } from './compare.ts';
+import { find } from './find.ts';
 import { correct, help } from './help.ts';
 import { parseArguments } from './parse-arguments.ts';
+import { practice } from './practice.ts';
 import { solve } from './solve.ts';
 import type { ExitCode, Terminal } from './terminal.ts';
 
@@ -19,6 +22,12 @@ async function obey(command: Command, terminal: Terminal): Promise<ExitCode> {
     case 'chart':
       // Charts bring the plotting library along, which the other commands do without.
       return (await import('./chart.ts')).chart(command, terminal);
+    case 'find':
+      return find(command, terminal);
+    case 'compare':
+      return compare(command, terminal);
+    case 'practice':
+      return practice(command, terminal);
     case 'help':
       return help(command, terminal);
     case 'misuse':

@@ -6,6 +6,16 @@ const OPTIONS = {
   json: { type: 'boolean' },
   svg: { type: 'string' },
   csv: { type: 'string' },
+  by: { type: 'string' },
+  element: { type: 'string' },
+  from: { type: 'string' },
+  to: { type: 'string' },
+  with: { type: 'string', multiple: true },
+  results: { type: 'string' },
+  job: { type: 'string' },
+  seed: { type: 'string' },
+  count: { type: 'string' },
+  'no-answers': { type: 'boolean' },
   help: { type: 'boolean', short: 'h' },
 } as const;
 
@@ -16,6 +26,9 @@ export const ALLOWED: Readonly<Record<string, readonly OptionName[]>> = {
   solve: ['given', 'json'],
   check: ['json'],
   chart: ['given', 'svg', 'csv'],
+  find: ['by', 'element', 'from', 'to', 'given', 'json'],
+  compare: ['with', 'results', 'job', 'given', 'json'],
+  practice: ['seed', 'count', 'no-answers', 'json'],
   help: [],
 };
 

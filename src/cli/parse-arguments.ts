@@ -1,5 +1,5 @@
 import { didYouMean, nearest } from '../units/nearest.ts';
-import type { Command, GivenArgument, HelpCommand, Misuse } from './command.ts';
+import type { Command, GivenArgument, HelpCommand, Misuse, WithArgument } from './command.ts';
 import {
   ALLOWED,
   findWrongOption,
@@ -49,6 +49,12 @@ function assemble(
       return assembleCheck(words, options);
     case 'chart':
       return assembleChart(words, options);
+    case 'find':
+      return assembleFind(words, options);
+    case 'compare':
+      return assembleCompare(words, options);
+    case 'practice':
+      return assemblePractice(words, options);
     default:
       return askForHelp(words[0]);
   }
@@ -87,6 +93,106 @@ function assembleChart(words: readonly string[], options: readonly TypedOption[]
   return { command: 'chart', sheet, title, givens, ...files };
 }
 
+function assembleFind(words: readonly string[], options: readonly TypedOption[]): Command {
+  const [sheet, wanted, extra] = words;
+  if (sheet === undefined) return misuse('find', 'find needs the name of a sheet');
+  const question = wanted === undefined ? undefined : splitGiven(wanted);
+  if (question === undefined) {
+    const found = wanted === undefined ? '' : `, not "${wanted}"`;
+    return misuse('find', `find needs RESULT=TARGET, such as "top_gear_cruise=2000 rpm"${found}`);
+  }
+  if (extra !== undefined) {
+    return misuse('find', refuseExtra('find', 'one sheet and one RESULT=TARGET', extra));
+  }
+  const by = lastOf(options, 'by');
+  if (by === undefined) return misuse('find', 'find needs --by GIVEN: what is to be found');
+  const givens = parseGivens('find', options);
+  if ('command' in givens) return givens;
+  return {
+    command: 'find',
+    sheet,
+    result: question.name,
+    target: question.entry,
+    by,
+    ...pick(options, 'element'),
+    ...pick(options, 'from'),
+    ...pick(options, 'to'),
+    givens,
+    json: hasOption(options, 'json'),
+  };
+}
+
+function assembleCompare(words: readonly string[], options: readonly TypedOption[]): Command {
+  const [sheet, extra] = words;
+  if (sheet === undefined) return misuse('compare', 'compare needs the name of a sheet');
+  if (extra !== undefined) return misuse('compare', refuseExtra('compare', 'one sheet', extra));
+  const typed = options.filter(({ name }) => name === 'with').map(({ value }) => value ?? '');
+  if (typed.length === 0 && !hasOption(options, 'job')) {
+    return misuse(
+      'compare',
+      'compare needs at least one --with "NAME: GIVEN=ENTRY", or --job FILE',
+    );
+  }
+  const variants = typed.map(parseWith);
+  const bad = typed.find((_, i) => variants[i] === undefined);
+  if (bad !== undefined) {
+    return misuse(
+      'compare',
+      `--with needs "NAME: GIVEN=ENTRY, …", such as "Short axle: axle_ratio=3.73", not "${bad}"`,
+    );
+  }
+  const givens = parseGivens('compare', options);
+  if ('command' in givens) return givens;
+  const results = (lastOf(options, 'results') ?? '').split(',').map((name) => name.trim());
+  return {
+    command: 'compare',
+    sheet,
+    variants: variants.filter((variant) => variant !== undefined),
+    results: results.filter((name) => name !== ''),
+    ...pick(options, 'job'),
+    givens,
+    json: hasOption(options, 'json'),
+  };
+}
+
+/** `NAME: GIVEN=ENTRY, …`; a comma inside an entry is one that no name and `=` follow. */
+function parseWith(text: string): WithArgument | undefined {
+  const match = /^([^:=]+):(.*)$/s.exec(text);
+  if (match === null) return undefined;
+  const parts = match[2]!.split(/,\s*(?=[a-z][a-z0-9_]*\s*=)/).filter((part) => part.trim() !== '');
+  const differences = parts.map(splitGiven);
+  if (differences.length === 0 || differences.includes(undefined)) return undefined;
+  return { name: match[1]!.trim(), differences: differences as readonly GivenArgument[] };
+}
+
+const MOST_PROBLEMS = 200;
+
+function assemblePractice(words: readonly string[], options: readonly TypedOption[]): Command {
+  const [sheet, extra] = words;
+  if (sheet === undefined) return misuse('practice', 'practice needs the name of a sheet');
+  if (extra !== undefined) return misuse('practice', refuseExtra('practice', 'one sheet', extra));
+  const seed = lastOf(options, 'seed');
+  if (seed === undefined) return misuse('practice', 'practice needs --seed N: a number or a word');
+  const typed = lastOf(options, 'count') ?? '6';
+  const count = Number(typed);
+  if (!Number.isInteger(count) || count < 1 || count > MOST_PROBLEMS) {
+    return misuse(
+      'practice',
+      `--count needs a whole number from 1 to ${MOST_PROBLEMS}, not "${typed}"`,
+    );
+  }
+  const answers = !hasOption(options, 'no-answers');
+  return { command: 'practice', sheet, seed, count, answers, json: hasOption(options, 'json') };
+}
+
+function pick<N extends 'element' | 'from' | 'to' | 'job'>(
+  options: readonly TypedOption[],
+  name: N,
+): { readonly [K in N]?: string } {
+  const value = lastOf(options, name);
+  return (value === undefined ? {} : { [name]: value }) as { readonly [K in N]?: string };
+}
+
 function misuse(about: string, sentence: string): Misuse {
   return { command: 'misuse', sentence, about };
 }
@@ -101,12 +207,16 @@ function parseGivens(
   options: readonly TypedOption[],
 ): readonly GivenArgument[] | Misuse {
   const typed = options.filter(({ name }) => name === 'given').map(({ value }) => value ?? '');
-  const bare = typed.find((text) => !/^\s*[^\s=]+\s*=/.test(text));
+  const givens = typed.map(splitGiven);
+  const bare = typed.find((_, i) => givens[i] === undefined);
   if (bare !== undefined) {
     return misuse(command, `--given needs NAME=ENTRY, such as "axle_ratio=3.73", not "${bare}"`);
   }
-  return typed.map((text) => {
-    const at = text.indexOf('=');
-    return { name: text.slice(0, at).trim(), entry: text.slice(at + 1).trim() };
-  });
+  return givens as readonly GivenArgument[];
+}
+
+function splitGiven(text: string): GivenArgument | undefined {
+  if (!/^\s*[^\s=]+\s*=/.test(text)) return undefined;
+  const at = text.indexOf('=');
+  return { name: text.slice(0, at).trim(), entry: text.slice(at + 1).trim() };
 }

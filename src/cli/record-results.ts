@@ -27,10 +27,11 @@ export function listResults(book: Book, sheet: string): readonly Cell[] {
 function recordResult(book: Book, frame: Frame, cell: Cell): ResultRecord {
   const outcome = outcomeOf(book, frame, cell.index);
   const { kind, display } = cell;
-  if (outcome.state === 'blank') return { value: null, unit: unitOf(cell), text: 'is blank' };
+  if (outcome.state === 'blank')
+    return { value: null, unit: unitOf(cell)?.symbol ?? '', text: 'is blank' };
   if (outcome.state !== 'value' || kind === undefined) {
     const text = outcome.state === 'value' ? '' : outcome.problem.message;
-    return { value: null, unit: unitOf(cell), text };
+    return { value: null, unit: unitOf(cell)?.symbol ?? '', text };
   }
   const { text, unit } = showValue(outcome.value, kind, display);
   const value = convertValue(outcome.value, unit);
@@ -43,10 +44,8 @@ function recordResult(book: Book, frame: Frame, cell: Cell): ResultRecord {
 }
 
 /** The unit stays the same whether there is a value or not. */
-function unitOf({ kind, display }: Cell): string {
-  return kind === undefined
-    ? (display.unit?.symbol ?? '')
-    : (showValue(emptyOf(kind), kind, display).unit?.symbol ?? '');
+export function unitOf({ kind, display }: Cell): Unit | undefined {
+  return kind === undefined ? display.unit : showValue(emptyOf(kind), kind, display).unit;
 }
 
 function emptyOf(kind: Kind): Value {
@@ -60,7 +59,7 @@ function addWords(text: string, cell: Cell, value: Value): string {
   return words === undefined ? text : `${text}. ${words}`;
 }
 
-function convertValue(value: Value, unit: Unit | undefined): ResultValue {
+export function convertValue(value: Value, unit: Unit | undefined): ResultValue {
   const factor = unit?.factor ?? 1;
   if (typeof value === 'number') return value / factor;
   if (value instanceof Float64Array) return Array.from(value, (each) => each / factor);

@@ -2,6 +2,7 @@ import { mathElement, mathWords, printMath } from '../language/print-math.ts';
 import type { Cell, LinkedPractice, Practice } from '../sheet/cell.ts';
 import { drawProblem, type PracticeProblem } from '../sheet/practice/draw-problem.ts';
 import { type Feedback, judgeAnswer } from '../sheet/practice/judge-answer.ts';
+import { readSeed } from '../sheet/practice/practice-sheet.ts';
 import type { PracticeBlock, Sheet } from '../sheet/sheet.ts';
 import { showValue } from '../sheet/show.ts';
 import type { Desk } from './desk.ts';
@@ -127,13 +128,6 @@ function instead(act: () => void): (event: Event) => void {
     event.preventDefault();
     act();
   };
-}
-
-/** Any text gives a seed, so that a class can use a word; a number gives itself. */
-function readSeed(text: string): number {
-  const number = Number(text.trim());
-  if (text.trim() !== '' && Number.isSafeInteger(number)) return Math.abs(number);
-  return [...text].reduce((sum, c) => (sum * 31 + c.codePointAt(0)!) % 1_000_003, 7);
 }
 
 function listNumber(desk: Desk, given: number, value: number): readonly HTMLElement[] {

@@ -110,3 +110,72 @@ describe('wrong use', () => {
     expect(parseArguments(typed)).toMatchObject({ command: 'misuse', sentence });
   });
 });
+
+describe('find, compare and practice', () => {
+  test('find takes a sheet, a question and what is to be found', () => {
+    const typed = ['find', 's', 'top = 2000 rpm', '--by', 'axle', '--element', '5th', '--json'];
+    expect(parseArguments(typed)).toEqual({
+      command: 'find',
+      sheet: 's',
+      result: 'top',
+      target: '2000 rpm',
+      by: 'axle',
+      element: '5th',
+      givens: [],
+      json: true,
+    });
+  });
+
+  test('compare takes proposals, each with several differences', () => {
+    const typed = ['compare', 's', '--with', 'A, b: x=[1, 2] in, y = 3', '--results', 'p, q'];
+    expect(parseArguments(typed)).toEqual({
+      command: 'compare',
+      sheet: 's',
+      variants: [
+        {
+          name: 'A, b',
+          differences: [
+            { name: 'x', entry: '[1, 2] in' },
+            { name: 'y', entry: '3' },
+          ],
+        },
+      ],
+      results: ['p', 'q'],
+      givens: [],
+      json: false,
+    });
+  });
+
+  test('practice takes a sheet and a seed', () => {
+    expect(parseArguments(['practice', 's', '--seed', 'monday'])).toEqual({
+      command: 'practice',
+      sheet: 's',
+      seed: 'monday',
+      count: 6,
+      answers: true,
+      json: false,
+    });
+  });
+
+  test.each([
+    [['find'], /needs the name of a sheet/],
+    [['find', 's'], /needs RESULT=TARGET/],
+    [['find', 's', 'top'], /needs RESULT=TARGET.*, not "top"/],
+    [['find', 's', 'top=1'], /needs --by GIVEN/],
+    [['find', 's', 'top=1', 'more', '--by', 'x'], /"more" is too many/],
+    [['compare'], /needs the name of a sheet/],
+    [['compare', 's'], /needs at least one --with/],
+    [['compare', 's', '--with', 'axle=3.73'], /--with needs "NAME: .*not "axle=3.73"/],
+    [['compare', 's', '--with', 'A:'], /--with needs/],
+    [['compare', 's', '--with', 'A: 3.73'], /--with needs/],
+    [['practice', 's'], /needs --seed/],
+    [['practice', 's', '--seed', '1', '--count', '0'], /from 1 to 200, not "0"/],
+    [['practice', 's', '--seed', '1', '--count', 'x'], /not "x"/],
+    [['practice', 's', '--seed', '1', '--by', 'x'], /practice has no option --by/],
+  ])('%j is refused', (typed, words) => {
+    expect(parseArguments(typed)).toMatchObject({
+      command: 'misuse',
+      sentence: expect.stringMatching(words),
+    });
+  });
+});

@@ -25,6 +25,8 @@ export interface Asked {
 
 export type Understood =
   | { readonly state: 'question'; readonly question: Question }
+  /** The given is no single figure, but it is picked from a table: its rows can be tried. */
+  | { readonly state: 'rows'; readonly target: number }
   | { readonly state: 'refused'; readonly sentence: string };
 
 /**
@@ -51,12 +53,14 @@ export function understandQuestion(
   system?: System,
 ): Understood {
   const { result, given } = asked;
-  if (given.kind?.type !== 'quantity') {
-    return refuse(`${given.label} is not one quantity, so there is no range to search.`);
-  }
   const target = readNumber(asked.target, result, system);
   if (typeof target === 'string') return refuse(`Target: ${target}.`);
   if (target === undefined) return refuse('Type what the result should be.');
+  if (given.kind?.type !== 'quantity') {
+    return rowsOf(book, given).length > 0
+      ? { state: 'rows', target }
+      : refuse(`${given.label} is not one quantity, so there is no range to search.`);
+  }
   const ends = readRange(frame, asked, system);
   if (typeof ends === 'string') return refuse(ends);
   const near = listStock(book, frame, given);

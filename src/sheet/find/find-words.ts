@@ -1,4 +1,5 @@
 import type { Found } from './find-given.ts';
+import type { TriedRow } from './try-rows.ts';
 
 export interface FindShow {
   /** A value of the given as the page shows it. */
@@ -28,6 +29,15 @@ export function describeFound(found: Found, show: FindShow): string {
   );
   const many = values.length > 1 ? ` (${values.length} answers)` : '';
   return `${capital(show.givenName)} ${join(values)} gives ${wanted}${many}.`;
+}
+
+/** Which row of a table comes nearest to a target; the rows with the nearest first. */
+export function describeRows([best]: readonly TriedRow[], target: number, show: FindShow): string {
+  if (best === undefined || !Number.isFinite(best.result)) {
+    return `No row of its table gives ${show.resultName} a value.`;
+  }
+  const wanted = `${show.resultName} ${show.result(target)}`;
+  return `Of the table, ${best.row} comes nearest to ${wanted}: it gives ${show.result(best.result)}.`;
 }
 
 function capital(text: string): string {

@@ -16,7 +16,7 @@ function ask(asked: Partial<Asked> & { readonly target: string }) {
 
 function answer(asked: Parameters<typeof ask>[0]) {
   const understood = ask(asked);
-  if (understood.state === 'refused') throw new Error(understood.sentence);
+  if (understood.state !== 'question') throw new Error(JSON.stringify(understood));
   return findGiven(MADE.book, MADE.frame, understood.question);
 }
 
@@ -68,15 +68,23 @@ test.each([
     /^Spare has no range in the sheet: say from where to where to search\.$/,
   ],
   ['a range of no length', { target: '1', from: '3', to: '3' }, /say from where to where/],
-  [
-    'a given that is a list',
-    { target: '1', given: givenOf(MADE, 'ratios') },
-    /^Gear set is not one quantity/,
-  ],
   ['a result without numbers', { target: '1', result: MADE.cell('gear') }, /holds no numbers/],
 ] as const)('%s is told', (_, asked, words) => {
   const understood = ask(asked);
   expect(understood).toEqual({ state: 'refused', sentence: expect.stringMatching(words) });
+});
+
+test('a given that is picked from a table and is no single figure has its rows tried', () => {
+  expect(ask({ given: givenOf(MADE, 'ratios'), target: '3000 rpm' })).toEqual({
+    state: 'rows',
+    target: expect.closeTo(3000 * RPM, 9),
+  });
+});
+
+test('a given that is words has neither range nor rows', () => {
+  expect(ask({ given: givenOf(MADE, 'colour'), target: '3000 rpm' })).toMatchObject({
+    sentence: expect.stringMatching(/^Colour is not one quantity/),
+  });
 });
 
 test('asked back to are the quantities and picks that a result hangs on, its own sheet’s first', () => {
