@@ -205,7 +205,3 @@ export interface LinkedVary {
   readonly to: number;
   readonly step?: number;
 }
-
-export function isBroken(cell: Cell): boolean {
-  return cell.kind === undefined;
-}
