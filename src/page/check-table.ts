@@ -3,6 +3,7 @@ import type { Cell, Check, Formula } from '../sheet/cell.ts';
 import type { CheckBlock } from '../sheet/sheet.ts';
 import { showValue } from '../sheet/show.ts';
 import { meaningOf, type Verdict } from '../sheet/verdict.ts';
+import { checkId } from './check-id.ts';
 import type { Desk } from './desk.ts';
 import { fill, h } from './element.ts';
 import { createIcon } from './icon.ts';
@@ -48,7 +49,7 @@ function createLine(desk: Desk, check: Check): HTMLElement {
   const meaning = meaningOf(check, verdict);
   return h(
     'tr',
-    {},
+    { id: checkId(check), tabindex: -1 },
     h('th', { scope: 'row' }, check.statement.label),
     h('td', {}, subject === undefined ? '' : showSubject(desk, subject)),
     h('td', {}, subject === undefined ? '' : describeWindow(desk, check, subject)),

@@ -9,6 +9,7 @@ const OUTLINES = {
   unknown: 'M6 12h12',
   before: 'M20 12H4M10 6l-6 6 6 6',
   after: 'M4 12h16M14 6l6 6-6 6',
+  down: 'M12 4v16M6 14l6 6 6-6',
 } as const;
 
 export type IconName = keyof typeof OUTLINES;

@@ -9,6 +9,7 @@ import { createFigures } from './figures.ts';
 import { createFinds } from './find.ts';
 import { createFrom } from './from.ts';
 import { createGivens } from './given.ts';
+import { createGlance } from './glance.ts';
 import { createNarrative, type NarrativeState } from './narrative.ts';
 import { createPractice } from './practice.ts';
 import { createProblemList } from './problem-list.ts';
@@ -38,10 +39,12 @@ export function createSheetView(desk: Desk, sheet: Sheet): SheetView {
   const problems = desk.book.problems.filter((problem) => problem.place?.file === sheet.file);
   const nodes = sheet.parts.flatMap((part) => createPart(desk, sheet, part, state, views));
   const list = createProblemList(problems);
+  const glance = createGlance(desk, sheet);
+  if (glance !== undefined) views.push(glance);
   return {
     sheet,
     title,
-    nodes: [title, ...(list === undefined ? [] : [list]), ...nodes],
+    nodes: [title, ...[list, glance?.element].filter((node) => node !== undefined), ...nodes],
     refresh(cells) {
       for (const view of views) if (view.cells.some((cell) => cells.has(cell))) view.refresh();
     },
