@@ -13,6 +13,8 @@ export interface DrawnRange {
 const FAR = 2.5;
 /** Lines that go so many times higher than what they are judged by are cut off above it. */
 const TOO_HIGH = 2;
+/** One line alone is what the chart is about: it is left whole for longer. */
+const TOO_HIGH_ALONE = 5;
 const HEADROOM = 1.12;
 /** Share of the height that is shown past the edge of a window. */
 const EDGE = 0.08;
@@ -30,13 +32,14 @@ export function drawnRange(data: ChartData): DrawnRange {
   const bottom = Math.min(lines[0], ...listMarks(data));
   const end = bottom + (top - bottom) * HEADROOM;
   const isMarked = listMarks(data).length > 0 && top > bottom;
-  const cropped = isMarked && isTooHigh(lines, bottom, top) && keepsHalf(data, end);
+  const cropped = isMarked && isTooHigh(data, lines, bottom, top) && keepsHalf(data, end);
   if (cropped) return { x, y: [lines[0], end], cropped };
   return { x, y: showOutside(takeIn(lines, listMarks(data)), data), cropped };
 }
 
-function isTooHigh(lines: Range, bottom: number, top: number): boolean {
-  return lines[1] - bottom > TOO_HIGH * (top - bottom);
+function isTooHigh({ series }: ChartData, lines: Range, bottom: number, top: number): boolean {
+  const most = series.length > 1 ? TOO_HIGH : TOO_HIGH_ALONE;
+  return lines[1] - bottom > most * (top - bottom);
 }
 
 /** A valley between hills is not to be shown without the hills. */

@@ -24,6 +24,15 @@ test('lines that run far past every mark are cut off a little above it', () => {
   expect(y).toEqual([0, 5500 * 1.12]);
 });
 
+test('one line alone is left whole where it is not many times too high', () => {
+  const data = (top: number) => {
+    const series = [{ label: '', points: sample((x) => x * x * x, 0, 10), now: 1 }];
+    return chart({ y: axis('', '', 0, top), series, marks: mark(250) });
+  };
+  expect(drawnRange(data(1000)).cropped).toBe(false);
+  expect(drawnRange(data(1300)).cropped).toBe(true);
+});
+
 test('a line most of which would be cut off keeps its height', () => {
   const points = sample((x) => 4 + 40 * Math.abs(x - 5), 0, 10);
   const valley = { y: axis('', '', 4, 204), series: [{ label: '', points, now: 4.5 }] };
