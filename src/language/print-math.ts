@@ -33,7 +33,8 @@ export function mathWords(words: string): MathElement {
 export function mathQuantity(digits: string, unit: string): MathElement {
   const number = mathElement('mn', digits.replace('-', '−'));
   if (unit === '') return number;
-  return row(number, mathElement('mtext', /^[°'"′″]/.test(unit) ? unit : `\u00a0${unit}`));
+  const raised = unit.replace('^2', '²').replace('^3', '³');
+  return row(number, mathElement('mtext', /^[°'"′″]/.test(raised) ? raised : `\u00a0${raised}`));
 }
 
 /** The usual leaves: names as words, numbers as they were written. */

@@ -27,6 +27,7 @@ describe('formulas as they are written on paper', () => {
     ['a^2', 'msup(mi:a mn:2)'],
     ['(a + b)^2', 'msup(mrow(mo:( mrow(mi:a mo:+ mi:b) mo:)) mn:2)'],
     ['(a / b)^2', 'msup(mrow(mo:( mfrac(mi:a mi:b) mo:)) mn:2)'],
+    ['3 kg/m^3', 'mrow(mn:3 mtext:kg/m³)'],
     ['(3 in)^2', 'msup(mrow(mo:( mrow(mn:3 mtext:in) mo:)) mn:2)'],
     ['-a', 'mrow(mo:− mi:a)'],
     ['a - -b', 'mrow(mi:a mo:− mrow(mo:( mrow(mo:− mi:b) mo:)))'],
