@@ -56,6 +56,11 @@ export function pullAt({ speeds, pulls }: PullLine, speed: number): number {
   return readLine(speeds, pulls, speed);
 }
 
+/** The road speed at which clutch or converter has stopped slipping. */
+export function closingSpeed({ speeds }: PullLine): number {
+  return speeds[1]!;
+}
+
 /** The fastest that the gear allows. */
 export function lastSpeed({ speeds }: PullLine): number {
   return speeds[speeds.length - 1]!;

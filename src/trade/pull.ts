@@ -14,7 +14,14 @@ import {
   START,
   TURNS,
 } from './drive-parameters.ts';
-import { createPullLine, type Drive, lastSpeed, type PullLine, pullAt } from './pull-line.ts';
+import {
+  closingSpeed,
+  createPullLine,
+  type Drive,
+  lastSpeed,
+  type PullLine,
+  pullAt,
+} from './pull-line.ts';
 import type { RoadLoad } from './road-load.ts';
 import { bestOf } from './spare-line.ts';
 
@@ -60,7 +67,7 @@ function pullOrNone(line: PullLine, speed: number): number {
 /** What a hill or the driver's foot may use. */
 export const SPARE_PULL: FunctionDeclaration = {
   name: 'spare_pull',
-  doc: 'The most that each gear pulls beyond what a level road asks for at the same speed, grip heeded: what is left for a hill.',
+  doc: 'The most that each gear pulls beyond what a level road asks for at the same speed, grip heeded: what is left for a hill. In 1st gear from a standstill, in the others no slower than clutch or converter is closed.',
   parameters: [...CURVE, TURNS, LIMIT, ROLLING, AIR, GRIP, ...START, DOUBLES_AT],
   result: { shape: 'list', dimension: FORCE },
   work: {
@@ -69,15 +76,16 @@ export const SPARE_PULL: FunctionDeclaration = {
       const drive = spareDrive(values);
       const load = spareLoad(values);
       const grip = values[6] as number;
-      return (values[2] as QuantityList).map(
-        (turns) => bestOf(createPullLine(drive, turns), load, grip).spare,
-      );
+      return (values[2] as QuantityList).map((turns, i) => {
+        const line = createPullLine(drive, turns);
+        return bestOf(line, load, grip, i === 0 ? 0 : closingSpeed(line)).spare;
+      });
     },
     refuse: (...values) => refuseDrive(spareDrive(values), values[2] as QuantityList),
   },
   example: [
-    'spare_pull([1000 rpm, 6000 rpm], [200 N·m, 200 N·m], [10 rad/m, 5 rad/m], 6000 rpm, rolling: 100 N, air: 0 kg/m, grip: 1.5 kN)',
-    '[1.4 kN, 0.9 kN]',
+    'spare_pull([1000 rpm, 6000 rpm], [200 N·m, 200 N·m], [10 rad/m, 5 rad/m], 6000 rpm, rolling: 0 N, air: 0 kg/m, grip: 1.5 kN)',
+    '[1.5 kN, 1 kN]',
   ],
   source: SOURCE,
   validity: VALIDITY,

@@ -7,13 +7,18 @@ export interface Best {
   readonly spare: number;
 }
 
-/** Most that a gear has left over the road load, capped by grip. */
-export function bestOf(line: PullLine, load: RoadLoad, grip = Number.POSITIVE_INFINITY): Best {
-  const corners = cornersOf(line, grip);
+/** Most that a gear has left over the road load from a speed upward, capped by grip. */
+export function bestOf(
+  line: PullLine,
+  load: RoadLoad,
+  grip = Number.POSITIVE_INFINITY,
+  from = 0,
+): Best {
+  const corners = cornersOf(line, grip).filter((speed) => speed >= from);
   return corners
     .slice(1)
     .map((to, i) => bestBetween(line, load, grip, corners[i]!, to))
-    .reduce(better, at(line, load, grip, 0));
+    .reduce(better, at(line, load, grip, from));
 }
 
 /** The highest speed that a gear can hold on the level; 0 where it can hold none. */

@@ -57,6 +57,8 @@ describe('the 32 cars', () => {
     );
     expect(mean).toBeCloseTo(-0.9, 1);
     expect(deviation).toBeCloseTo(1.2, 1);
+    const spread = Math.sqrt(misses.reduce((total, miss) => total + miss ** 2, 0) / misses.length);
+    expect(numberIn(work(BOOK, FEEL), 'spread', 's')).toBeCloseTo(spread, 1);
   });
 });
 

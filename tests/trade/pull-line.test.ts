@@ -1,5 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { createPullLine, type Drive, lastSpeed, pullAt } from '../../src/trade/pull-line.ts';
+import {
+  closingSpeed,
+  createPullLine,
+  type Drive,
+  lastSpeed,
+  pullAt,
+} from '../../src/trade/pull-line.ts';
 
 const CLUTCH: Drive = {
   speeds: Float64Array.from([100, 300, 500]),
@@ -33,6 +39,7 @@ describe('behind a clutch', () => {
 
   test('a launch speed is held until the road has caught up', () => {
     const launched = createPullLine({ ...CLUTCH, launchSpeed: 300 }, 10);
+    expect(closingSpeed(launched)).toBe(30);
     expect(pullAt(launched, 0)).toBe(2000);
     expect(pullAt(launched, 29)).toBe(2000);
   });

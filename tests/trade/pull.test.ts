@@ -52,6 +52,27 @@ describe('the pull to spare', () => {
     expect(spare(1000)[1]).toBeCloseTo(spare(1e9)[1]!, 12);
   });
 
+  test('in a gear above the 1st counts from where the clutch is closed', () => {
+    const [first, second] = Array.from(
+      runFunction(
+        SPARE_PULL,
+        list(100, 200),
+        list(200, 200),
+        list(10, 5),
+        200,
+        100,
+        0,
+        1e9,
+        0,
+        1,
+        0,
+        20,
+      ) as Float64Array,
+    );
+    expect(first).toBeCloseTo(2000 - 100, 9);
+    expect(second).toBeCloseTo(1000 - 100 * (1 + 20 / 20), 9);
+  });
+
   test('heeds the converter', () => {
     expect(spare(1e9, 300, 2, 0.04)[0]).toBeCloseTo(3900, 9);
   });
