@@ -8,7 +8,7 @@ import {
   type OtherRun,
   otherCode,
 } from './code.ts';
-import type { FunctionDeclaration, Work } from './functions/declaration.ts';
+import { type FunctionDeclaration, never, type Work } from './functions/declaration.ts';
 import type { Kind, QuantityList, Value } from './kind.ts';
 import type { Memory } from './memory.ts';
 
@@ -25,14 +25,15 @@ export function compileCall(
       work,
       codes.map((code) => code.run as NumberRun),
     );
-  return listCode(compileLifted(work, codes), true);
+  return listCode(compileLifted(guarded(work), codes), true);
 }
 
 type Each = Extract<Work, { type: 'each' }>;
 type Whole = Extract<Work, { type: 'whole' }>;
 type WholeRun = (memory: Memory) => Value | undefined;
 
-function compileEach({ run }: Each, runs: readonly NumberRun[]): Code {
+function compileEach(work: Each, runs: readonly NumberRun[]): Code {
+  const run = guarded(work);
   // Arguments too: the angle of an infinite tangent would hide the overflow.
   const [a, b] = runs;
   if (runs.length === 1) return numberCode((memory) => finite(run(finite(a!(memory)))));
@@ -42,7 +43,15 @@ function compileEach({ run }: Each, runs: readonly NumberRun[]): Code {
   return numberCode((memory) => finite(run(...runs.map((code) => finite(code(memory))))));
 }
 
-function compileLifted({ run }: Each, codes: readonly Code[]): ListRun {
+/** A formula may well give a number for what cannot be, a tube with more wall than tube: that is no value. */
+function guarded({ run, refuse }: Each): Each['run'] {
+  if (refuse === never) return run;
+  if (run.length === 1) return (x) => (refuse(x!) === undefined ? run(x!) : Number.NaN);
+  if (run.length === 2) return (x, y) => (refuse(x!, y!) === undefined ? run(x!, y!) : Number.NaN);
+  return (...numbers) => (refuse(...numbers) === undefined ? run(...numbers) : Number.NaN);
+}
+
+function compileLifted(run: Each['run'], codes: readonly Code[]): ListRun {
   return (memory) => {
     const values = codes.map((code) => code.run(memory) as number | QuantityList | undefined);
     const length = commonLength(values);

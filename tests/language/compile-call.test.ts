@@ -43,6 +43,8 @@ describe('functions of one, two and three values', () => {
     ['atan2(few, three)'],
     ['first([])'],
     ['interpolate(few, few, 9)'],
+    ['round(5, step: -1)'],
+    ['round([5, 6], step: -1)'],
   ])('%s has no value', (source) => {
     const made = makeFormula(source, { few: '[1, 2]', three: '[1, 2, 3]' });
     expect(made.value).toBeUndefined();

@@ -101,7 +101,8 @@ function call(tree: CallNode, go: (part: Expression) => unknown): unknown {
   if (given.includes(undefined)) return undefined;
   const left = parameters.slice(given.length).map(({ fallback }) => fallback);
   const values = [...given, ...left];
-  if (work.type === 'each') return each(values, (...x) => work.run(...x));
+  if (work.type === 'each')
+    return each(values, (...x) => (work.refuse(...x) === undefined ? work.run(...x) : Number.NaN));
   const reason = work.refuse(...(values as Parameters<typeof work.refuse>));
   return reason === undefined ? work.run(...(values as Parameters<typeof work.run>)) : undefined;
 }

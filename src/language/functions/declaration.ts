@@ -58,7 +58,7 @@ export type Work =
   | {
       readonly type: 'each';
       readonly run: (...numbers: number[]) => number;
-      /** Why there is no value for these numbers. */
+      /** Why there is no value for these numbers; asked before `run`. */
       readonly refuse: (...numbers: number[]) => string | undefined;
     }
   /**
