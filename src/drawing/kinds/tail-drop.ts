@@ -305,7 +305,8 @@ function labelsOf(data: DrawingData, scene: Scene, frame: Frame, pen: Pen): read
       x: frame.x(tailX),
       y: frame.y(tailY),
       text: `${drop} down${most}`,
-      lead: `${drop} down`,
+      // The comma too, or the words behind it cut into the last bold letter.
+      lead: `${drop} down${most.slice(0, 1)}`,
       colour: pen.inks.set,
     },
   ];
