@@ -1,4 +1,4 @@
-import { Font, Glyph, Path, parse } from 'opentype.js';
+import { Font, Glyph, Path, parse } from 'opentype.js/dist/opentype.mjs';
 
 /** Font files, WOFF or OpenType: regular and bold of the drawings, and symbols that both lack. */
 export interface FontFiles {
@@ -49,7 +49,7 @@ export function createTypeface(files: FontFiles): Typeface {
       return lettersOf(text)
         .map((character) => {
           const { glyph } = find(character, style.bold);
-          const path = glyph.getPath(at, y, style.size).toPathData(2);
+          const path = formatPath(glyph.getPath(at, y, style.size));
           at += advanceOf(character, style);
           return path;
         })
@@ -62,6 +62,27 @@ export function createTypeface(files: FontFiles): Typeface {
 /** Part of the library that its types leave out: glyphs that a feature puts in place of others. */
 interface Substitution {
   getSingle(feature: string): readonly { readonly sub: number; readonly by: number }[];
+}
+
+/** Path data to a hundredth; the library's own writes what it cannot read where a number is tiny. */
+function formatPath({ commands }: Path): string {
+  const at = (...numbers: readonly number[]) =>
+    numbers.map((number) => String(Math.round(number * 100) / 100 + 0)).join(' ');
+  return commands
+    .map((command) => {
+      switch (command.type) {
+        case 'M':
+        case 'L':
+          return `${command.type}${at(command.x, command.y)}`;
+        case 'C':
+          return `C${at(command.x1, command.y1, command.x2, command.y2, command.x, command.y)}`;
+        case 'Q':
+          return `Q${at(command.x1, command.y1, command.x, command.y)}`;
+        default:
+          return 'Z';
+      }
+    })
+    .join('');
 }
 
 type Face = (character: string) => Letter | undefined;
