@@ -8,7 +8,7 @@ import { fail, type Problem, type Span } from './problem.ts';
 export interface Series {
   readonly values: readonly number[];
   readonly dimension: Unit['dimension'];
-  /** The unit that all were typed in, where it was one. */
+  /** The unit that all were typed in, where it was one and is still that of the values. */
   readonly unit: Unit | undefined;
   readonly explicit: boolean;
 }
@@ -73,7 +73,10 @@ export function resolveSeries(
   if (stray !== undefined) return refuseStray(entry, scaled[0]!, stray);
   const endless = scaled.find((number) => !Number.isFinite(number.value));
   if (endless !== undefined) return fail('overflow', endless, undefined);
-  const unit = explicit ? maybeSharedUnit(numbers) : field;
+  // Inches over inches are no inches.
+  const unit = [explicit ? maybeSharedUnit(numbers) : field].find(
+    (one) => one !== undefined && equalDimensions(one.dimension, dimension),
+  );
   return { values: scaled.map(({ value }) => value), dimension, unit, explicit };
 }
 

@@ -70,7 +70,7 @@ function readDefault(book: Book, cell: GivenCell): Reading {
   const { value } = cell.statement;
   switch (value.type) {
     case 'entry':
-      return shiftProblem(readEntry(value.text, expectedOf(cell)), value.from, cell);
+      return readEntry(value.text, expectedOf(cell));
     case 'blank':
       return { state: 'blank' };
     case 'text':
@@ -84,20 +84,6 @@ function readDefault(book: Book, cell: GivenCell): Reading {
 
 function expectedOf({ kind, display }: GivenCell) {
   return { kind: kind!, ...(display.unit === undefined ? {} : { unit: display.unit }) };
-}
-
-/** A problem in the sheet's own text has its place in the sheet. */
-function shiftProblem(reading: Reading, by: number, cell: GivenCell): Reading {
-  if (reading.state !== 'failed') return reading;
-  const { problem } = reading;
-  const place = {
-    ...cell.place,
-    column: cell.place.column + by - cell.statement.from + problem.from,
-  };
-  return {
-    state: 'failed',
-    problem: { ...problem, from: problem.from + by, to: problem.to + by, place, cell: cell.name },
-  };
 }
 
 /** The row of a table whose first cell is this text, in whatever case. */

@@ -8,6 +8,7 @@ import { nearest } from '../units/nearest.ts';
 import type { Unit } from '../units/unit.ts';
 import type { Cell } from './cell.ts';
 import { constantValue } from './constant-value.ts';
+import { inferDisplayUnit } from './display-unit.ts';
 import { type Draft, nearNames } from './drafts.ts';
 import { type Base, broken, type CellContext, type Linked } from './linked.ts';
 import { placeProblem } from './places.ts';
@@ -33,7 +34,7 @@ export function linkGiven(draft: GivenDraft, base: Base, context: CellContext): 
   if ('code' in shape) return give(shape);
   const range = rangeOf(statement, shape.kind, sheet.source, context);
   if (range !== undefined && 'code' in range) return give(range);
-  const unit = statement.display.unit ?? shape.unit;
+  const unit = statement.display.unit ?? shape.unit ?? usualUnit(shape.kind);
   if (unit !== undefined && !fits(unit, shape.kind))
     return give(wrongDisplay(draft, unit, shape.kind));
   const cell: Cell = {
@@ -46,6 +47,11 @@ export function linkGiven(draft: GivenDraft, base: Base, context: CellContext): 
     ...(shape.table === undefined ? {} : { table: shape.table }),
   };
   return { cell, problems: [] };
+}
+
+/** A field that holds a length needs a unit for bare numbers, also where the sheet worked it from others. */
+function usualUnit(kind: Kind): Unit | undefined {
+  return 'dimension' in kind ? inferDisplayUnit(kind.dimension, []) : undefined;
 }
 
 function fits(unit: Unit, kind: Kind): boolean {

@@ -61,3 +61,9 @@ function pairs(a: ReadValue, b: ReadValue): readonly (readonly [number, number])
     [a.tolerance!.plus, b.tolerance!.plus],
   ];
 }
+
+test('inches over inches are echoed as the plain number that they are', () => {
+  const ratio = expectValue('7 in / 2 in', field(''));
+  expect(ratio.unit).toBeUndefined();
+  expect(formatEcho(ratio, undefined)).toBe('3.5');
+});
