@@ -26,6 +26,7 @@ describe.each(FINDS)('%s, find "%s"', (sheet, _label, { linked, problem }) => {
       for (const value of [from, to]) {
         const fresh = copyFrame(FRAME);
         fresh.memory.numbers[linked!.given] = value;
+        fresh.memory.blanks[linked!.given] = 0;
         fresh.readings[linked!.given] = { state: 'value', value, explicit: false };
         solve(BOOK, fresh);
         const result = linked!.result.code.run(fresh.memory) as number;
