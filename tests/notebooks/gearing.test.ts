@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { answerFind } from '../../src/sheet/find/find-given.ts';
 import { outcomeOf } from '../../src/sheet/solve.ts';
 import {
   cellIndex,
@@ -9,6 +10,7 @@ import {
   work,
 } from '../support/notebooks.ts';
 import { verdicts } from '../support/verdicts.ts';
+import { testWindows } from '../support/windows.ts';
 
 const BOOK = openNotebooks();
 const gearing = (entries: Entries = {}) => work(BOOK, '20-gearing', entries);
@@ -163,6 +165,88 @@ describe('entries that cannot be', () => {
     );
   });
 });
+
+describe('pull in each gear', () => {
+  const perFoot = (ratio: number) => (3.25 * ratio * 2 * Math.PI) / (ROLLED / 12);
+
+  test('at best torque is torque, less losses, times turns for the road covered', () => {
+    expectAll(
+      numbersIn(gearing(), 'pull_at_peak', 'lbf'),
+      RATIOS.map((ratio) => 165 * 0.93 * perFoot(ratio)),
+    );
+  });
+
+  test('at cruising speed is read off the curve, and nothing is left of a gear past its redline', () => {
+    // 70 mph in 4th is 3190 rpm, between 165 lbf·ft at 3000 and 162 at 3500; in 5th 2361.
+    const [fourth, fifth] = [WHEEL * 3.25, WHEEL * 3.25 * 0.74];
+    const pulls = numbersIn(gearing(), 'pull_at_cruise', 'lbf');
+    expect(pulls.slice(0, 2)).toEqual([0, 0]);
+    expect(pulls[3]).toBeCloseTo((165 - ((fourth - 3000) / 500) * 3) * 0.93 * perFoot(1), 6);
+    expect(pulls[4]).toBeCloseTo((152 + ((fifth - 2000) / 500) * 9) * 0.93 * perFoot(0.74), 6);
+  });
+
+  test('is 3 % too small with the circumference of a tyre in a rack', () => {
+    const racked = gearing({ measured_rollout: `${Math.PI * DIAMETER} in` });
+    expectAll(
+      numbersIn(racked, 'pull_at_peak', 'lbf').map((pull) => pull * Math.PI),
+      numbersIn(gearing(), 'pull_at_peak', 'lbf').map((pull) => pull * 3.05),
+    );
+    expect(verdicts(racked).rollout_per_diameter).toBe('fail');
+  });
+
+  test('rises in step with the axle', () => {
+    const [short, tall] = [gearing({ axle_ratio: '4' }), gearing({ axle_ratio: '2' })];
+    expectAll(
+      numbersIn(short, 'pull_at_peak', 'lbf'),
+      numbersIn(tall, 'pull_at_peak', 'lbf').map((pull) => 2 * pull),
+    );
+  });
+});
+
+describe('mistakes that people make', () => {
+  test('overdrive turns the shaft faster than the engine', () => {
+    expect(numberIn(gearing(), 'fastest_shaft', 'rpm')).toBeCloseTo(5500 / 0.74, 9);
+    const direct = gearing({ gear_ratios: '[3.15, 1.95, 1.35, 1.00]' });
+    expect(numberIn(direct, 'fastest_shaft', 'rpm')).toBeCloseTo(5500, 9);
+  });
+
+  test('a gear of one to one that is not the top gear is not cruised in', () => {
+    const speeds = numbersIn(gearing(), 'engine_speed_at_cruise', 'rpm');
+    expect(numberIn(gearing(), 'top_gear_cruise', 'rpm')).toBe(speeds[4]);
+    expect(speeds[3]! / speeds[4]!).toBeCloseTo(1 / 0.74, 9);
+  });
+
+  test('an old gearbox listed low to high still has its smallest ratio for top gear', () => {
+    const upward = gearing({ old_ratios: '[1.00, 1.50, 2.40]' });
+    expect(numberIn(upward, 'old_top_gear', '')).toBe(1);
+  });
+
+  test('thousandths typed for the tyre width in millimetres are thousandths', () => {
+    const worked = gearing({ tyre_width: '8071 thou' });
+    expect(numberIn(worked, 'tyre_width', 'mm')).toBeCloseTo(205.0034, 9);
+  });
+});
+
+test('the axle for a wanted cruise is found, and the nearest that can be had', () => {
+  const worked = gearing();
+  const find = BOOK.finds.find(
+    ({ statement }) => statement.label === 'Axle for the wanted cruise',
+  )!;
+  const found = answerFind(BOOK, worked.frame, '20-gearing', find.linked!)!;
+  expect(found.solutions).toHaveLength(1);
+  expect(found.solutions[0]!.from).toBeCloseTo(2200 / WHEEL / 0.74, 9);
+  expect(found.stocked[0]!.given).toBeCloseTo(3.08, 12);
+});
+
+testWindows(BOOK, '20-gearing', [
+  ['rollout_per_diameter', 'below', { measured_rollout: '1800 mm' }, 'soft, worn or cross-ply'],
+  ['rollout_per_diameter', 'above', { measured_rollout: '1960 mm' }, 'another size fitted'],
+  ['largest_step', 'above', { gear_ratios: '[3.15, 1.75, 1.00]' }, 'a hole in the set'],
+  ['first_gear_overall', 'below', { axle_ratio: '2.5' }, 'slips long at every start'],
+  ['first_gear_overall', 'above', { axle_ratio: '3.73' }, 'wants 2nd before'],
+  ['top_gear_cruise', 'below', { cruise_speed: '55' }, 'engine may labour'],
+  ['top_gear_cruise', 'above', { axle_ratio: '4.30' }, 'Busy, and thirsty'],
+]);
 
 function expectAll(found: readonly number[], wanted: readonly number[]): void {
   expect(found).toHaveLength(wanted.length);
