@@ -12,8 +12,11 @@ const LARGE_IMPORTS = [
   'd3-dsv',
   'dompurify',
   'fast-check',
+  'fflate',
   'fraction.js',
+  'idb',
   'marked',
+  'qr',
 ];
 
 /** Logic, sheets and the terminal: no DOM. */

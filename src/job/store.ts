@@ -1,76 +1,252 @@
+import type { IDBPTransaction } from 'idb';
+import type { JobDatabase, JobRow, JobSchema } from './database.ts';
+import type { History } from './history.ts';
+import type { JobIssue } from './read-fields.ts';
 import { formatJob, parseJob } from './read-job.ts';
-import type { Job } from './record.ts';
+import { restoreHistory, storeSteps } from './stored-history.ts';
 
-/** The part of `localStorage` that a store needs. */
-export interface Shelf {
-  getItem(key: string): string | null;
-  setItem(key: string, value: string): void;
-}
+/** What a list of jobs tells of one. */
+export type JobCard = Omit<JobRow, 'text'>;
 
-export const KEY = 'layshaft/job/1';
-
-export interface Loaded {
-  /** Undefined where nothing is stored, or nothing that can be read. */
-  readonly job?: Job;
-  /** What went wrong, as a sentence for the page. */
-  readonly trouble?: string;
-}
-
-export type Saved =
-  | { readonly state: 'saved'; readonly at: Date }
+export type Loading =
+  | {
+      readonly state: 'loaded';
+      readonly revision: number;
+      readonly history: History;
+      readonly savedAt: Date;
+      /** What was amiss in what was kept. */
+      readonly issues: readonly JobIssue[];
+    }
+  | { readonly state: 'none' }
+  /** It stands in the store and cannot be read; nothing will be saved over it. */
+  | { readonly state: 'unreadable'; readonly trouble: string; readonly text: string }
   | { readonly state: 'failed'; readonly trouble: string };
 
-export interface Store {
-  load(): Loaded;
-  save(job: Job): Saved;
+export type Saving =
+  | { readonly state: 'saved'; readonly at: Date; readonly revision: number }
+  /** Another window has saved since: nothing was overwritten. */
+  | { readonly state: 'overtaken'; readonly revision: number }
+  | { readonly state: 'failed'; readonly trouble: string };
+
+/** Jobs in the browser's own database. Nothing here throws: what goes wrong is a sentence. */
+export interface JobStore {
+  list(): Promise<readonly JobCard[]>;
+  load(id: string): Promise<Loading>;
+  /** Saves what follows `revision`; 0 for a job that is new. */
+  save(id: string, revision: number, history: History): Promise<Saving>;
+  /** Leaves word of what is not saved yet, at once: the page is about to go. */
+  rescue(id: string, revision: number, history: History): void;
+  /** Takes a job out and gives what brings it back; undefined where nothing was there. */
+  remove(id: string): Promise<(() => Promise<void>) | undefined>;
+  keepAside(text: string, why: string): Promise<boolean>;
+  listAside(): Promise<readonly { readonly text: string; readonly why: string }[]>;
+  setting(name: string): Promise<string | undefined>;
+  set(name: string, value: string): Promise<void>;
 }
 
-const NO_SHELF = 'This browser does not let the page keep anything: nothing will be saved.';
-const NOT_SAVED =
-  'Not saved: this browser has no room left, or does not let the page keep anything. What you entered stays only until the page is closed.';
+/** @param open opens the database; it is called again when the database was lost */
+export function createStore(
+  open: (onGone: () => void) => Promise<JobDatabase>,
+  now: () => Date,
+): JobStore {
+  let database: Promise<JobDatabase> | undefined;
+  /** The same once it is open, for what cannot wait. */
+  let ready: JobDatabase | undefined;
 
-/** Keeps one job on a shelf. What cannot be read is put aside under a key of its own, never lost. */
-export function createStore(shelf: Shelf, now: () => Date): Store {
-  /** Unreadable text that still stands under the job's own key. */
-  let stranded: string | undefined;
-
-  function load(): Loaded {
-    let text: string | null;
-    try {
-      text = shelf.getItem(KEY);
-    } catch {
-      return { trouble: NO_SHELF };
-    }
-    if (text === null) return {};
-    const reading = parseJob(text);
-    if (reading.ok) return { job: reading.job };
-    stranded = text;
-    return {
-      trouble: `${reading.message}. ${putAside()} The page starts from the worked example.`,
-    };
+  function connect(): Promise<JobDatabase> {
+    database ??= open(forget).then(
+      (opened) => {
+        ready = opened;
+        return opened;
+      },
+      (error) => {
+        forget();
+        throw error;
+      },
+    );
+    return database;
   }
 
-  function putAside(): string {
-    const key = `${KEY}/aside/${now().toISOString()}`;
-    try {
-      shelf.setItem(key, stranded!);
-      stranded = undefined;
-      return `It is kept aside in this browser as "${key}".`;
-    } catch {
-      return 'There is no room to keep it aside, so nothing will be saved over it.';
-    }
+  function forget(): void {
+    database = undefined;
+    ready = undefined;
   }
 
-  function save(job: Job): Saved {
-    if (stranded !== undefined) putAside();
-    if (stranded !== undefined) return { state: 'failed', trouble: NOT_SAVED };
+  /** Does it once more with a fresh connection where the first was lost: a browser may have cleared it. */
+  async function attempt<T>(act: (opened: JobDatabase) => Promise<T>): Promise<T> {
     try {
-      shelf.setItem(KEY, formatJob(job));
-      return { state: 'saved', at: now() };
-    } catch {
-      return { state: 'failed', trouble: NOT_SAVED };
+      return await act(await connect());
+    } catch (error) {
+      if (nameOf(error) !== 'InvalidStateError') throw error;
+      forget();
+      return act(await connect());
     }
   }
 
-  return { load, save };
+  async function quietly<T>(act: (opened: JobDatabase) => Promise<T>, otherwise: T): Promise<T> {
+    try {
+      return await attempt(act);
+    } catch {
+      return otherwise;
+    }
+  }
+
+  return {
+    list: () =>
+      quietly(async (opened) => {
+        const rows = await opened.getAll('jobs');
+        return rows.map(({ text: _, ...card }) => card).sort((a, b) => b.savedAt - a.savedAt);
+      }, []),
+
+    async load(id) {
+      try {
+        return await attempt((opened) => load(opened, id));
+      } catch (error) {
+        return { state: 'failed', trouble: explainFailure(error) };
+      }
+    },
+
+    async save(id, revision, history) {
+      try {
+        return await attempt((opened) => save(opened, { id, revision, history, at: now() }));
+      } catch (error) {
+        return { state: 'failed', trouble: explainFailure(error) };
+      }
+    },
+
+    rescue(id, revision, { job }) {
+      try {
+        const change = ready?.transaction('rescues', 'readwrite');
+        change?.store.put({ id, revision, text: formatJob(job) });
+        change?.commit();
+      } catch {
+        // The page goes now, and with it whoever could be told.
+      }
+    },
+
+    remove: (id) => quietly((opened) => remove(opened, id), undefined),
+
+    keepAside: (text, why) =>
+      quietly(async (opened) => {
+        await opened.add('aside', { text, why, at: now().getTime() });
+        return true;
+      }, false),
+
+    listAside: () => quietly((opened) => opened.getAll('aside'), []),
+
+    setting: (name) => quietly((opened) => opened.get('settings', name), undefined),
+
+    set: (name, value) =>
+      quietly(async (opened) => {
+        await opened.put('settings', value, name);
+      }, undefined),
+  };
+}
+
+async function load(database: JobDatabase, id: string): Promise<Loading> {
+  const reading = database.transaction(['jobs', 'steps', 'rescues']);
+  const [row, steps, rescue] = await Promise.all([
+    reading.objectStore('jobs').get(id),
+    reading.objectStore('steps').get(id),
+    reading.objectStore('rescues').get(id),
+  ]);
+  if (row === undefined) return { state: 'none' };
+  const read = parseJob(row.text);
+  if (!read.ok) return { state: 'unreadable', trouble: read.message, text: row.text };
+  const { past, future } = steps ?? { past: [], future: [] };
+  const kept = restoreHistory(read.job, { past, future });
+  const isNewer = rescue !== undefined && rescue.revision >= row.revision;
+  const history = isNewer ? addRescue(kept, rescue.text) : kept;
+  const { revision, savedAt } = row;
+  return { state: 'loaded', revision, history, savedAt: new Date(savedAt), issues: read.issues };
+}
+
+/** What a window left word of when it was closed is one more step, if it is anything new. */
+function addRescue(history: History, text: string): History {
+  const read = parseJob(text);
+  if (!read.ok || formatJob(history.job) === formatJob(read.job)) return history;
+  const step = { label: 'what was entered last', before: history.job, after: read.job };
+  return { job: read.job, past: [...history.past, step], future: [] };
+}
+
+interface Order {
+  readonly id: string;
+  readonly revision: number;
+  readonly history: History;
+  readonly at: Date;
+}
+
+/** In one transaction: whoever else saves waits, and then sees this revision. All of it or nothing. */
+async function save(database: JobDatabase, order: Order): Promise<Saving> {
+  const change = database.transaction(['jobs', 'steps', 'rescues'], 'readwrite');
+  try {
+    const outcome = await write(change, order);
+    await change.done;
+    return outcome;
+  } catch (error) {
+    change.done.catch(() => {});
+    abort(change);
+    throw error;
+  }
+}
+
+type Change = IDBPTransaction<JobSchema, ('jobs' | 'steps' | 'rescues')[], 'readwrite'>;
+
+async function write(change: Change, { id, revision, history, at }: Order): Promise<Saving> {
+  const jobs = change.objectStore('jobs');
+  const rescues = change.objectStore('rescues');
+  const [found, rescue] = await Promise.all([jobs.get(id), rescues.get(id)]);
+  if (found !== undefined && found.revision !== revision) {
+    return { state: 'overtaken', revision: found.revision };
+  }
+  const { title, vehicle } = history.job;
+  const next = revision + 1;
+  const text = formatJob(history.job);
+  await jobs.put({ id, title, vehicle, savedAt: at.getTime(), revision: next, text });
+  await change.objectStore('steps').put({ id, ...storeSteps(history) });
+  // Word that was left after this save had begun is newer than the save.
+  if (rescue !== undefined && rescue.revision <= revision) await rescues.delete(id);
+  return { state: 'saved', at, revision: next };
+}
+
+function abort(change: Change): void {
+  try {
+    change.abort();
+  } catch {
+    // It had been undone already.
+  }
+}
+
+async function remove(
+  database: JobDatabase,
+  id: string,
+): Promise<(() => Promise<void>) | undefined> {
+  const change = database.transaction(['jobs', 'steps', 'rescues'], 'readwrite');
+  const row = await change.objectStore('jobs').get(id);
+  const steps = await change.objectStore('steps').get(id);
+  await change.objectStore('jobs').delete(id);
+  await change.objectStore('steps').delete(id);
+  await change.objectStore('rescues').delete(id);
+  await change.done;
+  if (row === undefined) return undefined;
+  return async () => {
+    const back = database.transaction(['jobs', 'steps'], 'readwrite');
+    await back.objectStore('jobs').put(row);
+    if (steps !== undefined) await back.objectStore('steps').put(steps);
+    await back.done;
+  };
+}
+
+function nameOf(error: unknown): string {
+  return error instanceof Error || error instanceof DOMException ? error.name : '';
+}
+
+const TAKE_FILE =
+  'What you enter stays only until the page is closed: download the job as a file to keep it.';
+
+function explainFailure(error: unknown): string {
+  if (nameOf(error) === 'QuotaExceededError') {
+    return `Not saved: this browser has no room left for it. ${TAKE_FILE}`;
+  }
+  return `Not saved: this browser does not let the page keep anything, as in a private window. ${TAKE_FILE}`;
 }

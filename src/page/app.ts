@@ -1,10 +1,15 @@
+import { listMisfits } from '../job/fit.ts';
 import type { History } from '../job/history.ts';
-import { formatJob, parseJob } from '../job/read-job.ts';
-import { type Job, NEW_JOB } from '../job/record.ts';
-import type { Saved, Store } from '../job/store.ts';
+import type { Saved } from '../job/keeper.ts';
+import type { Job } from '../job/record.ts';
 import type { Book } from '../sheet/book.ts';
+import type { Sheet } from '../sheet/sheet.ts';
 import { reportChange } from './change-report.ts';
+import { downloadJob } from './download.ts';
 import { fill, h } from './element.ts';
+import { createFirstScreen } from './first-screen.ts';
+import { createFitNote } from './fit-note.ts';
+import { createForeignNote } from './foreign-note.ts';
 import { createHeader } from './header.ts';
 import { listenForKeys } from './keys.ts';
 import { type Destination, parseDestination, sheetHref } from './link.ts';
@@ -14,14 +19,30 @@ import { createPaperHead } from './paper-head.ts';
 import { reveal } from './reveal.ts';
 import { createRoute } from './route.ts';
 import { createSaver } from './saver.ts';
-import { createSheetView, type SheetView } from './sheet-view.ts';
-import { createBlankJob, createExampleJob, createStartOver, createWelcome } from './start-over.ts';
+import { createSheetView } from './sheet-view.ts';
+import { createBlankJob, createExampleJob, createStartOver } from './start-over.ts';
 import { createStatus } from './status.ts';
 import { inferStop } from './stop.ts';
 import { createSystemSwitch } from './system-switch.ts';
 import { tallySheet } from './tally.ts';
 import { createThemeSwitch, type ThemeHost } from './theme.ts';
+import { createTour } from './tour.ts';
 import { createTroubleBar } from './trouble-bar.ts';
+
+/** Something that fills the page under the header. */
+export interface PageView {
+  /** The name by which the address knows it. */
+  readonly name: string;
+  readonly heading: string;
+  readonly title: HTMLElement;
+  /** What stands below the title. */
+  readonly nodes: readonly Node[];
+  /** Mutates what shows these cells. */
+  refresh(cells: ReadonlySet<number>): void;
+  /** Mutates all of it: the job is another one. */
+  refreshAll(): void;
+  dispose(): void;
+}
 
 /** What the page needs from the world around it. */
 export interface AppHost {
@@ -29,10 +50,19 @@ export interface AppHost {
   readonly book: Book;
   /** Name of the sheet that opens where the address names none. */
   readonly home: string;
-  /** Files of sheets that could not be had. */
-  readonly missing: readonly string[];
-  readonly store: Store;
+  /** The job that is open, with what led to it. */
+  readonly history: History;
+  /** When it was last saved, where it was. */
+  readonly savedAt?: Date;
+  /** True while it is the demo as it came. */
+  readonly isDemo: boolean;
+  /** What is to be said until the person has taken note of it. */
+  readonly standing: readonly string[];
   readonly theme: ThemeHost;
+  save(history: History): Promise<Saved>;
+  newJob(): void;
+  /** A page that is no sheet, by its name in the address: `#/jobs`. */
+  openPage(name: string, desk: LiveDesk): Promise<PageView> | undefined;
   now(): Date;
 }
 
@@ -41,25 +71,28 @@ export interface App {
   /** Opens the sheet, and brings the cell into view, that an address names. */
   open(hash: string): void;
   /** Takes in what another window has stored, as a step that can be undone. */
-  adopt(stored: string): void;
+  adopt(job: Job): void;
   /** Saves at once what is not saved yet. */
-  save(): void;
+  save(): Promise<void>;
+  /** True while something is not saved. */
+  isBehind(): boolean;
+  /** Says something until the person has taken note of it. */
+  announce(sentence: string): void;
   dispose(): void;
 }
 
 /** The whole page: header, route, the open sheet, and the word for those who listen. */
 export function createApp(host: AppHost): App {
-  const { book, store } = host;
-  const loaded = store.load();
-  const standing = joinSentences(nameMissing(host.missing), loaded.trouble);
+  const { book } = host;
+  let standing = joinSentences(host.standing);
   const desk = createLiveDesk({
     book,
-    job: loaded.job ?? NEW_JOB,
+    history: host.history,
     today: () => formatDay(host.now()),
     onWorked,
     onJob,
   });
-  const saver = createSaver(store, desk.job, showSaved);
+  const saver = createSaver({ history: desk.history, save: host.save, tell: showSaved });
   const home = book.sheets.find((sheet) => sheet.name === host.home) ?? book.sheets[0];
   const units = createSystemSwitch(desk.chooseSystem);
   const theme = createThemeSwitch(host.theme);
@@ -71,11 +104,14 @@ export function createApp(host: AppHost): App {
   const route = createRoute(book.sheets);
   const status = createStatus();
   const trouble = createTroubleBar();
-  const welcome = createWelcome(startBlank);
+  const welcome = createFirstScreen({ newJob: host.newJob, showTour });
   const afresh = createStartOver({ startBlank, startFromExample });
   const paper = createPaperHead(host.now);
   const main = h('main', { id: 'open-sheet', tabindex: -1 });
-  let view: SheetView | undefined;
+  const floor = h('div', { class: 'floor' });
+  let view: PageView | undefined;
+  /** The page that was asked for last: a slower one that was asked for before it is not shown. */
+  let wanted = '';
   let changed = new Set<number>();
 
   host.root.replaceChildren(
@@ -83,10 +119,12 @@ export function createApp(host: AppHost): App {
     header.element,
     trouble.element,
     h('div', { class: 'desk' }, route.element, main),
+    floor,
     status.element,
   );
   const deafen = listenForKeys(document, desk);
-  trouble.show(standing);
+  showStanding();
+  if (host.savedAt !== undefined) header.showSaved({ state: 'saved', at: host.savedAt });
   showJob(desk.history());
 
   function onWorked(cells: ReadonlySet<number>): void {
@@ -97,30 +135,57 @@ export function createApp(host: AppHost): App {
 
   function onJob(history: History, before: Job): void {
     showJob(history);
-    if (history.job.system !== before.system || history.job.ticks !== before.ticks) {
-      view?.refreshAll();
-    }
+    if (!isOnlyEntries(history.job, before)) view?.refreshAll();
     saver.touch();
     changed = new Set();
-    status.tell(() => (view === undefined ? '' : reportChange(desk, view.sheet, changed)));
+    status.tell(tellChange);
+  }
+
+  function tellChange(): string {
+    const sheet = book.sheets.find((one) => one.name === view?.name);
+    return sheet === undefined ? '' : reportChange(desk, sheet, changed);
   }
 
   function showJob(history: History): void {
     header.show(history);
     units.show(history.job.system);
     paper.show(history.job);
-    welcome.hidden = history.past.length > 0 || history.job !== NEW_JOB;
+    welcome.hidden = !host.isDemo || history.job !== host.history.job;
     showRoute();
   }
 
   function showRoute(): void {
     if (view === undefined) return;
-    route.show(view.sheet.name, (sheet) => inferStop(tallySheet(desk, sheet)));
+    route.show(view.name, (sheet) => inferStop(tallySheet(desk, sheet)));
+  }
+
+  function showStanding(): void {
+    trouble.show(standing, { label: 'Understood', act: takeNote });
+  }
+
+  function takeNote(): void {
+    standing = undefined;
+    showStanding();
+  }
+
+  function announce(sentence: string): void {
+    standing = joinSentences([standing, sentence]);
+    showStanding();
   }
 
   function showSaved(saved: Saved): void {
     header.showSaved(saved);
-    trouble.show(saved.state === 'failed' ? saved.trouble : standing);
+    if (saved.state === 'failed') {
+      const download = () => downloadJob(desk.job());
+      trouble.show(saved.trouble, { label: 'Download the job', act: download });
+      return;
+    }
+    showStanding();
+    if (saved.state !== 'copied') return;
+    announce(
+      `This job was saved in another window first. Nothing was overwritten: this window goes on with a copy, "${saved.title}".`,
+    );
+    desk.replace('kept as a copy', { ...desk.job(), title: saved.title });
   }
 
   function startBlank(): void {
@@ -131,50 +196,99 @@ export function createApp(host: AppHost): App {
     desk.replace('back to the worked example', createExampleJob(desk.job()));
   }
 
-  function open(hash: string): void {
-    const destination = parseDestination(hash) ?? { sheet: home?.name ?? '' };
-    const isNew = view?.sheet.name !== destination.sheet;
-    if (isNew) mount(destination);
-    if (destination.cell !== undefined) reveal(document.getElementById(destination.cell));
+  function showTour(): void {
+    const tour = createTour(() => main.focus());
+    floor.replaceChildren(tour);
+    tour.focus();
   }
 
-  function mount({ sheet: name }: Destination): void {
+  function open(hash: string): void {
+    const destination = parseDestination(hash) ?? { sheet: home?.name ?? '' };
+    wanted = destination.sheet;
+    if (view?.name === destination.sheet) {
+      show(destination);
+      return;
+    }
+    const page = host.openPage(destination.sheet, desk);
+    if (page === undefined) {
+      mount(createSheetPage(destination));
+      show(destination);
+      return;
+    }
+    void page.then((opened) => {
+      if (wanted === destination.sheet) {
+        mount(opened);
+        show(destination);
+      } else opened.dispose();
+    });
+  }
+
+  function show({ cell }: Destination): void {
+    if (cell !== undefined) reveal(document.getElementById(cell));
+  }
+
+  function createSheetPage({ sheet: name }: Destination): PageView | undefined {
     const sheet = book.sheets.find((one) => one.name === name) ?? home;
-    if (sheet === undefined) {
+    if (sheet === undefined) return undefined;
+    const { title, nodes, ...shown } = createSheetView(desk, sheet);
+    const notes = [createForeignNote(desk.job(), sheet), createMisfitNote(sheet)];
+    const around = notes.filter((note) => note !== undefined);
+    const end = [createOnward(book.sheets, sheet), afresh];
+    const rest = nodes.filter((node) => node !== title);
+    return {
+      ...shown,
+      name: sheet.name,
+      heading: sheet.title,
+      title,
+      nodes: [welcome, ...around, ...rest, ...end],
+    };
+  }
+
+  function createMisfitNote({ name }: Sheet): HTMLElement | undefined {
+    const misfit = listMisfits(desk.job(), book).find(({ sheet }) => sheet === name);
+    return misfit === undefined ? undefined : createFitNote(misfit);
+  }
+
+  function mount(page: PageView | undefined): void {
+    const isFirst = view === undefined;
+    view?.dispose();
+    view = page;
+    if (page === undefined) {
       fill(main, h('h1', {}, 'There is no sheet here'));
       return;
     }
-    const isFirst = view === undefined;
-    view?.dispose();
-    view = createSheetView(desk, sheet);
-    const [title, ...rest] = view.nodes;
-    fill(main, paper.element, title, welcome, ...rest, createOnward(book.sheets, sheet), afresh);
-    document.title = `${sheet.title} · Layshaft`;
+    fill(main, paper.element, page.title, ...page.nodes);
+    document.title = `${page.heading} · Layshaft`;
     showRoute();
     if (isFirst) return;
     window.scrollTo({ top: 0, behavior: 'instant' });
-    view.title.focus({ preventScroll: true });
-  }
-
-  function adopt(stored: string): void {
-    const reading = parseJob(stored);
-    if (!reading.ok || formatJob(reading.job) === formatJob(desk.job())) return;
-    desk.replace('change in another window', reading.job);
+    page.title.focus({ preventScroll: true });
   }
 
   return {
     desk,
     open,
-    adopt,
+    adopt: (job) => desk.replace('change in another window', job),
     save: saver.flush,
+    isBehind: saver.isBehind,
+    announce,
     dispose() {
       deafen();
+      saver.dispose();
       status.dispose();
       view?.dispose();
       desk.dispose();
       host.root.replaceChildren();
     },
   };
+}
+
+/** True where two jobs differ in entries alone, which the cells tell of themselves. */
+function isOnlyEntries(after: Job, before: Job): boolean {
+  const names = Object.keys({ ...before, ...after }) as (keyof Job)[];
+  return names.every(
+    (name) => name === 'entries' || name === 'sheets' || after[name] === before[name],
+  );
 }
 
 /** The part of the address that names a sheet stays as it is. */
@@ -192,12 +306,7 @@ function formatDay(date: Date): string {
   return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
 }
 
-function nameMissing(missing: readonly string[]): string | undefined {
-  if (missing.length === 0) return undefined;
-  return `Could not be loaded: ${missing.join(', ')}. Load the page again; what you entered is kept.`;
-}
-
-function joinSentences(...sentences: readonly (string | undefined)[]): string | undefined {
+function joinSentences(sentences: readonly (string | undefined)[]): string | undefined {
   const said = sentences.filter((sentence) => sentence !== undefined);
   return said.length === 0 ? undefined : said.join(' ');
 }

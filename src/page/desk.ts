@@ -44,11 +44,20 @@ export interface Desk {
   valueIn(frame: Frame, cell: Cell): Value | undefined;
   /** Milliseconds on some clock. */
   now(): number;
+  /** Puts another job in place of this one, as one step that can be undone. */
+  replace(label: string, job: Job): void;
   /** Keeps an answer to a practice question with the job, for the instructor. */
   recordAttempt(sheet: string, question: string, attempt: Attempt): void;
   /** The day on which a step was ticked off. */
   dayOf(sheet: string, step: Step): string | undefined;
   tick(sheet: string, step: Step, done: boolean): void;
+  /** Who ticked a step off, where that is known. */
+  signerOf(sheet: string, step: Step): string | undefined;
+  /** Who signs the steps that are ticked from now on. */
+  worker(): string;
+  setWorker(name: string): void;
+  noteOn(sheet: string, block: string): string;
+  setNote(sheet: string, block: string, text: string): void;
 }
 
 /** The cell of this name on this sheet, if it has one. */

@@ -39,6 +39,7 @@ async function fetchSheet(file: string, address: string, fetch: Fetch): Promise<
   }
 }
 
-function compareSheets(a: Sheet, b: Sheet): number {
+/** In the order of the job. */
+export function compareSheets(a: Sheet, b: Sheet): number {
   return (a.number ?? 0) - (b.number ?? 0) || a.name.localeCompare(b.name);
 }

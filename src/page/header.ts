@@ -1,6 +1,8 @@
 import type { History } from '../job/history.ts';
-import type { Saved } from '../job/store.ts';
-import { h, setAttribute } from './element.ts';
+import type { Saved } from '../job/keeper.ts';
+import type { Job } from '../job/record.ts';
+import { type Child, fill, h, setAttribute } from './element.ts';
+import { JOBS_HREF } from './first-screen.ts';
 import { createIcon, type IconName } from './icon.ts';
 
 export interface HeaderOptions {
@@ -17,9 +19,11 @@ export interface Header {
   showSaved(saved: Saved): void;
 }
 
+const LONGEST_NAME = 60;
+
 /** The line at the head of the page: the job, undo and redo, whether it is saved, and `tools`. */
 export function createHeader(options: HeaderOptions, ...tools: readonly HTMLElement[]): Header {
-  const title = h('span', { class: 'job-title' });
+  const title = h('bdi', { class: 'job-title' });
   const saved = h('span', { class: 'saved' });
   const undo = createTool('undo', options.undo);
   const redo = createTool('redo', options.redo);
@@ -28,6 +32,7 @@ export function createHeader(options: HeaderOptions, ...tools: readonly HTMLElem
       'header',
       { class: 'head' },
       h('a', { class: 'brand', href: options.home }, 'Layshaft'),
+      h('a', { class: 'tool jobs-link', href: JOBS_HREF }, 'Jobs'),
       title,
       saved,
       undo,
@@ -35,15 +40,26 @@ export function createHeader(options: HeaderOptions, ...tools: readonly HTMLElem
       ...tools,
     ),
     show({ job, past, future }) {
-      title.textContent = job.title;
+      title.textContent = nameJob(job);
       nameTool(undo, 'Undo', past.at(-1)?.label);
       nameTool(redo, 'Redo', future.at(-1)?.label);
     },
     showSaved(outcome) {
-      saved.textContent =
-        outcome.state === 'saved' ? `Saved in this browser ${formatTime(outcome.at)}` : 'Not saved';
+      fill(saved, ...tellSaved(outcome));
     },
   };
+}
+
+/** On a narrow page there is room for when, and not for where. */
+function tellSaved(outcome: Saved): readonly Child[] {
+  if (outcome.state === 'failed') return ['Not saved'];
+  const where = h('span', { class: 'wide-only' }, ' in this browser');
+  return ['Saved', where, ` ${formatTime(outcome.at)}`];
+}
+
+function nameJob({ vehicle, title }: Job): string {
+  const name = vehicle === '' ? title : `${vehicle}: ${title}`;
+  return name.length <= LONGEST_NAME ? name : `${name.slice(0, LONGEST_NAME - 1)}…`;
 }
 
 function createTool(icon: IconName, act: () => void): HTMLElement {

@@ -1,15 +1,19 @@
 import { createDrive } from '../graph/drive.ts';
-import { createHistory, type History, record, redo, undo } from '../job/history.ts';
+import { type History, record, redo, undo } from '../job/history.ts';
 import {
   changedEntries,
   entryIn,
   type Job,
+  noteIn,
   tickIn,
   withAttempt,
   withEntry,
+  withNote,
+  withSheetVersion,
   withSystem,
   withTick,
 } from '../job/record.ts';
+import { sheetVersion } from '../job/sheet-version.ts';
 import type { Value } from '../language/kind.ts';
 import type { Book } from '../sheet/book.ts';
 import type { GivenCell } from '../sheet/cell.ts';
@@ -30,8 +34,6 @@ export interface LiveDesk extends Desk {
   undo(): void;
   redo(): void;
   chooseSystem(system: System): void;
-  /** Puts another job in place of this one, as one step that can be undone. */
-  replace(label: string, job: Job): void;
   /** Resolves when every result follows from what was entered. */
   settled(): Promise<void>;
   dispose(): void;
@@ -39,7 +41,8 @@ export interface LiveDesk extends Desk {
 
 export interface DeskOptions {
   readonly book: Book;
-  readonly job: Job;
+  /** The job with what led to it. */
+  readonly history: History;
   /** The day that a tick is dated with, `2026-03-14`. */
   today(): string;
   /** Called once for all cells that were worked together. */
@@ -52,9 +55,9 @@ export interface DeskOptions {
 export function createLiveDesk(options: DeskOptions): LiveDesk {
   const { book } = options;
   const drive = createDrive(book, gather);
-  let history = createHistory(options.job);
+  let history = options.history;
   let worked = new Set<number>();
-  enterAll(book, options.job, drive.enter);
+  enterAll(book, history.job, drive.enter);
   // Once at hand, so that the first page shows results and not their absence.
   solve(book, drive.frame);
 
@@ -81,6 +84,12 @@ export function createLiveDesk(options: DeskOptions): LiveDesk {
       gather(cell.index);
     }
     options.onJob(history, before);
+  }
+
+  /** The job, with the version of the sheet that it has just been filled in on. */
+  function stamp(job: Job, name: string): Job {
+    const sheet = book.sheets.find((one) => one.name === name);
+    return sheet === undefined ? job : withSheetVersion(job, name, sheetVersion(sheet));
   }
 
   const desk: LiveDesk = {
@@ -111,7 +120,7 @@ export function createLiveDesk(options: DeskOptions): LiveDesk {
     sweep: (chart, sheet) => sweepChart(book, drive.frame, chart, sheet.name, history.job.system),
     entryOf: (cell) => entryIn(history.job, cell.sheet, cell.name),
     enter(cell, entry, mark) {
-      const job = withEntry(history.job, cell.sheet, cell.name, entry);
+      const job = stamp(withEntry(history.job, cell.sheet, cell.name, entry), cell.sheet);
       const from = startOf(history, mark);
       follow(
         record(
@@ -124,8 +133,21 @@ export function createLiveDesk(options: DeskOptions): LiveDesk {
     },
     dayOf: (sheet, step) => tickIn(history.job, sheet, step.id)?.on,
     tick(sheet, step, done) {
-      const job = withTick(history.job, sheet, step.id, done ? options.today() : undefined);
+      const day = done ? options.today() : undefined;
+      const job = stamp(withTick(history.job, sheet, step.id, day), sheet);
       follow(record(history, nameTickChange(step, done), job));
+    },
+    signerOf: (sheet, step) => tickIn(history.job, sheet, step.id)?.by,
+    worker: () => history.job.worker,
+    setWorker(name) {
+      if (name === history.job.worker) return;
+      follow(record(history, `steps signed by ${name}`, { ...history.job, worker: name }));
+    },
+    noteOn: (sheet, block) => noteIn(history.job, sheet, block) ?? '',
+    setNote(sheet, block, text) {
+      if (text === (noteIn(history.job, sheet, block) ?? '')) return;
+      const job = stamp(withNote(history.job, sheet, block, text), sheet);
+      follow(record(history, `note on ${block}`, job));
     },
     chooseSystem(system) {
       follow(record(history, `units to ${system}`, withSystem(history.job, system)));

@@ -1,15 +1,13 @@
-import { createStore, KEY } from '../job/store.ts';
-import { linkBook } from '../sheet/book.ts';
-import { createApp } from './app.ts';
+import { openDatabase } from '../job/database.ts';
+import { isLink } from '../job/link-form.ts';
+import { createStore } from '../job/store.ts';
 import { fetchSheets } from './fetch-sheets.ts';
+import { loadDemo } from './load-demo.ts';
 import { loadAllDrawings } from './load-drawings.ts';
-
-/** Where the text of every sheet lies. Sheets are data: the script that shows them stays small. */
-const ADDRESSES: Readonly<Record<string, string>> = import.meta.glob('../../notebooks/*.md', {
-  query: '?url&no-inline',
-  import: 'default',
-  eager: true,
-});
+import { createSession, type Word } from './session.ts';
+import { createShelf } from './shelf.ts';
+import { ADDRESSES, DEMO, fetchText } from './shipped.ts';
+import { takeOverOldShelf } from './take-over.ts';
 
 /** The sheet that shows soonest what the page is for: three figures in, a chart out. */
 const HOME = '20-gearing';
@@ -17,31 +15,60 @@ const HOME = '20-gearing';
 /** When the first page has been drawn and looked at, in milliseconds. */
 const IDLE = 1500;
 
-const { sheets, missing } = await fetchSheets(ADDRESSES, fetch.bind(globalThis));
+const now = (): Date => new Date();
+const store = createStore(openDatabase, now);
+const [{ sheets, missing }, demo] = await Promise.all([
+  fetchSheets(ADDRESSES, fetchText),
+  loadDemo(DEMO, fetchText),
+  takeOverOldShelf(store, () => localStorage),
+]);
 const dark = matchMedia('(prefers-color-scheme: dark)');
-const app = createApp({
+const channel = new BroadcastChannel('layshaft');
+const session = await createSession({
   root: document.getElementById('layshaft-page')!,
-  book: linkBook(sheets),
+  sheets,
   home: HOME,
-  missing,
-  store: createStore(localStorage, () => new Date()),
-  theme: { root: document.documentElement, shelf: localStorage, prefersDark: () => dark.matches },
-  now: () => new Date(),
+  store,
+  demo,
+  standing: missing.length === 0 ? [] : [nameMissing(missing)],
+  theme: {
+    root: document.documentElement,
+    shelf: createShelf(() => localStorage),
+    prefersDark: () => dark.matches,
+  },
+  tab: createShelf(() => sessionStorage),
+  tell: (word) => channel.postMessage(word),
+  persist: () => void navigator.storage?.persist?.().catch(() => false),
+  hash: () => (isLink(location.hash) ? '' : location.hash),
+  goTo: (hash) => history.replaceState(null, '', hash),
+  now,
 });
 
-app.open(location.hash);
+channel.addEventListener('message', ({ data }: MessageEvent<Word>) => void session.hear(data));
+if (isLink(location.hash)) await openLink();
 setTimeout(loadAllDrawings, IDLE);
-addEventListener('hashchange', () => app.open(location.hash));
-addEventListener('pagehide', app.save);
-document.addEventListener('visibilitychange', () => {
-  if (document.visibilityState === 'hidden') app.save();
+addEventListener('hashchange', () => {
+  if (isLink(location.hash)) void openLink();
+  else session.open(location.hash);
 });
-// Another window of this browser has the same job open: what is done there is done here.
-addEventListener('storage', ({ key, newValue }) => {
-  if (key === KEY && newValue !== null) app.adopt(newValue);
+addEventListener('pagehide', session.leave);
+document.addEventListener('visibilitychange', () => {
+  if (document.visibilityState === 'hidden') void session.save();
 });
 // A link to where one is already changes no address, and is followed all the same.
 document.addEventListener('click', (event) => {
   const link = event.target instanceof Element ? event.target.closest('a[href^="#/"]') : null;
-  if (link !== null && link.getAttribute('href') === location.hash) app.open(location.hash);
+  if (link !== null && link.getAttribute('href') === location.hash) session.open(location.hash);
 });
+
+/** What unpacks links is loaded for those who come by one. */
+async function openLink(): Promise<void> {
+  const { hash } = location;
+  history.replaceState(null, '', '#/');
+  const { takeInLink } = await import('./take-in.ts');
+  await takeInLink(session, hash);
+}
+
+function nameMissing(files: readonly string[]): string {
+  return `Could not be loaded: ${files.join(', ')}. Load the page again; what you entered is kept.`;
+}

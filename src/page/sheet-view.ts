@@ -1,7 +1,9 @@
+import { listBlockKeys } from '../job/block-key.ts';
 import type { Block, Part, Sheet } from '../sheet/sheet.ts';
 import { createCaution } from './caution.ts';
 import { createChart } from './chart.ts';
 import { createChecks } from './check.ts';
+import { createCompare } from './compare.ts';
 import type { Desk } from './desk.ts';
 import { createDrawing } from './drawing.ts';
 import { h } from './element.ts';
@@ -11,6 +13,7 @@ import { createFrom } from './from.ts';
 import { createGivens } from './given.ts';
 import { createGlance } from './glance.ts';
 import { createNarrative, type NarrativeState } from './narrative.ts';
+import { createNote } from './note.ts';
 import { createPractice } from './practice.ts';
 import { createProblemList } from './problem-list.ts';
 import { formatNumber } from './route.ts';
@@ -37,14 +40,25 @@ export function createSheetView(desk: Desk, sheet: Sheet): SheetView {
   const views: View[] = [];
   const title = createTitle(sheet);
   const problems = desk.book.problems.filter((problem) => problem.place?.file === sheet.file);
-  const nodes = sheet.parts.flatMap((part) => createPart(desk, sheet, part, state, views));
+  const keys = listBlockKeys(sheet);
+  const nodes = sheet.parts.flatMap((part) => [
+    ...createPart(desk, sheet, part, state, views),
+    ...createNotes(desk, sheet, keys.get(part), views),
+  ]);
   const list = createProblemList(problems);
   const glance = createGlance(desk, sheet);
   if (glance !== undefined) views.push(glance);
+  const compare = createCompare(desk, sheet);
+  if (compare !== undefined) views.push(compare);
   return {
     sheet,
     title,
-    nodes: [title, ...[list, glance?.element].filter((node) => node !== undefined), ...nodes],
+    nodes: [
+      title,
+      ...[list, glance?.element].filter((node) => node !== undefined),
+      ...nodes,
+      ...(compare === undefined ? [] : [compare.element]),
+    ],
     refresh(cells) {
       for (const view of views) if (view.cells.some((cell) => cells.has(cell))) view.refresh();
     },
@@ -78,6 +92,22 @@ function createPart(
   return [view.element];
 }
 
+/** A note for a block, under it; none for narrative. Mutates the views. */
+function createNotes(
+  desk: Desk,
+  sheet: Sheet,
+  key: string | undefined,
+  views: View[],
+): readonly Node[] {
+  if (key === undefined) return [];
+  const note = createNote(key, {
+    note: () => desk.noteOn(sheet.name, key),
+    setNote: (text) => desk.setNote(sheet.name, key, text),
+  });
+  views.push(note);
+  return [note.element];
+}
+
 function createBlock(desk: Desk, sheet: Sheet, block: Exclude<Block, { kind: 'caution' }>): View {
   switch (block.kind) {
     case 'given':
@@ -106,6 +136,9 @@ function createBlock(desk: Desk, sheet: Sheet, block: Exclude<Block, { kind: 'ca
       return createSteps(block, {
         dayOf: (step) => desk.dayOf(sheet.name, step),
         tick: (step, done) => desk.tick(sheet.name, step, done),
+        signerOf: (step) => desk.signerOf(sheet.name, step),
+        worker: desk.worker,
+        setWorker: desk.setWorker,
       });
     default:
       return block satisfies never;

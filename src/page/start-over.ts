@@ -37,19 +37,3 @@ export function createStartOver({ startBlank, startFromExample }: StartOver): HT
     h('button', { type: 'button', on: { click: startFromExample } }, 'Worked example'),
   );
 }
-
-/** For those who see the page for the first time; gone with the first change. */
-export function createWelcome(startBlank: () => void): HTMLElement {
-  return h(
-    'div',
-    { class: 'welcome' },
-    h(
-      'p',
-      {},
-      'This is a worked example. ',
-      h('b', {}, 'Change any figure in a coloured field'),
-      ' and all that hangs on it is worked again, on every sheet.',
-    ),
-    h('button', { type: 'button', on: { click: startBlank } }, 'Start blank'),
-  );
-}

@@ -1,9 +1,10 @@
 import { afterEach, expect, test, vi } from 'vitest';
-import { formatJob } from '../../src/job/read-job.ts';
-import { NEW_JOB, withEntry } from '../../src/job/record.ts';
-import { createStore, KEY } from '../../src/job/store.ts';
-import { type App, createApp } from '../../src/page/app.ts';
+import { createHistory, type History } from '../../src/job/history.ts';
+import type { Saved } from '../../src/job/keeper.ts';
+import { type Job, NEW_JOB, withEntry } from '../../src/job/record.ts';
+import { type App, createApp, type PageView } from '../../src/page/app.ts';
 import { h } from '../../src/page/element.ts';
+import { createShelf } from '../../src/page/shelf.ts';
 import { linkBook } from '../../src/sheet/book.ts';
 import { readSheet } from '../../src/sheet/read-sheet.ts';
 import { textOf } from './test-desk.ts';
@@ -17,28 +18,33 @@ let app: App | undefined;
 afterEach(() => app?.dispose());
 
 interface Options {
-  readonly stored?: string;
-  readonly missing?: readonly string[];
+  readonly job?: Job;
+  readonly standing?: readonly string[];
+  readonly save?: (history: History) => Promise<Saved>;
 }
 
-function open({ stored, missing = [] }: Options = {}, hash = '#/10-bolts') {
-  const shelf = new Map<string, string>(stored === undefined ? [] : [[KEY, stored]]);
-  const storage = {
-    getItem: (key: string) => shelf.get(key) ?? null,
-    setItem: (key: string, value: string) => void shelf.set(key, value),
-    removeItem: (key: string) => void shelf.delete(key),
-  };
-  const now = () => new Date('2026-03-14T12:00:00Z');
+const NOON = new Date('2026-03-14T12:00:00Z');
+
+function open({ job, standing = [], save }: Options = {}, hash = '#/10-bolts') {
+  const saved: Job[] = [];
   const root = h('div');
   document.body.replaceChildren(root);
   app = createApp({
     root,
     book: linkBook([readSheet(BOLTS, '10-bolts.md'), readSheet(NUTS, '20-nuts.md')]),
     home: '10-bolts',
-    missing,
-    store: createStore(storage, now),
-    theme: { root: h('html'), shelf: storage, prefersDark: () => false },
-    now,
+    history: createHistory(job ?? NEW_JOB),
+    isDemo: job === undefined,
+    standing,
+    theme: { root: h('html'), shelf: createShelf(() => localStorage), prefersDark: () => false },
+    async save(history) {
+      if (save !== undefined) return save(history);
+      saved.push(history.job);
+      return { state: 'saved', at: NOON };
+    },
+    newJob: () => {},
+    openPage: (name) => (name === 'jobs' ? makePage() : undefined),
+    now: () => NOON,
   });
   app.open(hash);
   const field = () => root.querySelector<HTMLInputElement>('#width')!;
@@ -46,7 +52,13 @@ function open({ stored, missing = [] }: Options = {}, hash = '#/10-bolts') {
     field().value = text;
     field().dispatchEvent(new FocusEvent('blur'));
   };
-  return { app, root, shelf, field, type };
+  return { app, root, saved, field, type };
+}
+
+async function makePage(): Promise<PageView> {
+  const nodes = { title: h('h1', {}, 'Jobs'), nodes: [h('p', {}, 'All of them')] };
+  const view = { refresh: () => {}, refreshAll: () => {}, dispose: () => {} };
+  return { name: 'jobs', heading: 'Jobs', ...nodes, ...view };
 }
 
 test('the page has a header, a route, one open sheet and a status', () => {
@@ -61,12 +73,13 @@ test('an address that names no sheet opens the first', () => {
 });
 
 test('what is entered is worked, saved and carried on', async () => {
-  const { app: opened, root, shelf, type } = open();
+  const { app: opened, root, saved, type } = open();
   type('5');
   await opened.desk.settled();
   await vi.waitFor(() => expect(textOf(root.querySelector('#twice strong'))).toBe('10 in'));
-  opened.save();
-  expect(shelf.get(KEY)).toContain('"width":{"text":"5","unit":"in"}');
+  await opened.save();
+  expect(saved.at(-1)?.entries).toEqual({ '10-bolts': { width: { text: '5', unit: 'in' } } });
+  expect(textOf(root.querySelector('.saved'))).toMatch(/^Saved in this browser \d\d:00$/);
   opened.open('#/20-nuts');
   expect(textOf(root.querySelector('#width strong'))).toBe('5 in');
   expect(textOf(root.querySelector('.stop.fails'))).toContain('Nuts a check fails');
@@ -74,7 +87,7 @@ test('what is entered is worked, saved and carried on', async () => {
 
 test('what was stored stands in the fields', () => {
   const job = withEntry(NEW_JOB, '10-bolts', 'width', { text: '3 1/8', unit: 'in' });
-  const { field, root } = open({ stored: formatJob(job) });
+  const { field, root } = open({ job });
   expect(field().value).toBe('3 1/8');
   expect(root.querySelector<HTMLElement>('.welcome')?.hidden).toBe(true);
 });
@@ -86,11 +99,63 @@ test('the welcome goes with the first change', () => {
   expect(root.querySelector<HTMLElement>('.welcome')?.hidden).toBe(true);
 });
 
-test('a stored job that cannot be read, and a sheet that is missing, are told', () => {
-  const { root } = open({ stored: 'damaged', missing: ['notebooks/30-torque.md'] });
-  const alert = textOf(root.querySelector('[role=alert]'));
-  expect(alert).toContain('Could not be loaded: notebooks/30-torque.md.');
-  expect(alert).toContain('kept aside');
+test('what is to be said stands until the person has taken note of it', () => {
+  const { app: opened, root } = open({ standing: ['A sheet is missing.'] });
+  opened.announce('The job could not be read.');
+  const alert = root.querySelector('[role=alert]')!;
+  expect(textOf(alert)).toMatch(/^A sheet is missing\. The job could not be read\./);
+  alert.querySelector('button')!.click();
+  expect(textOf(alert)).toBe('');
+});
+
+test('a save that fails is loud and stays, with the way out beside it', async () => {
+  const outcomes: Saved[] = [
+    { state: 'failed', trouble: 'Not saved: no room.' },
+    { state: 'saved', at: NOON },
+  ];
+  const { app: opened, root, type } = open({ save: async () => outcomes.shift()! });
+  type('4');
+  const alert = root.querySelector('[role=alert]')!;
+  await vi.waitFor(() => expect(textOf(alert)).toMatch(/^Not saved: no room\./));
+  expect(textOf(alert.querySelector('button'))).toBe('Download the job');
+  expect(textOf(root.querySelector('.saved'))).toBe('Not saved');
+  expect(opened.isBehind()).toBe(true);
+  type('5');
+  await vi.waitFor(() => expect(textOf(alert)).toBe(''));
+});
+
+test('overtaken by another window, the job goes on under another title, and that is said', async () => {
+  const outcomes: Saved[] = [
+    { state: 'copied', at: NOON, title: 'Mine (copy)' },
+    { state: 'saved', at: NOON },
+  ];
+  const { app: opened, root, type } = open({ save: async () => outcomes.shift()! });
+  type('4');
+  await vi.waitFor(() => expect(opened.desk.job().title).toBe('Mine (copy)'));
+  expect(textOf(root.querySelector('[role=alert]'))).toMatch(/Nothing was overwritten/);
+  await vi.waitFor(() => expect(outcomes).toEqual([]));
+});
+
+test('a page that is no sheet opens under the same header', async () => {
+  const { app: opened, root } = open();
+  opened.open('#/jobs');
+  await vi.waitFor(() => expect(textOf(root.querySelector('h1'))).toBe('Jobs'));
+  opened.open('#/10-bolts');
+  expect(textOf(root.querySelector('h1'))).toBe('10 Bolts');
+});
+
+test('a page that was asked for and left before it came is not shown', async () => {
+  const { app: opened, root } = open();
+  opened.open('#/jobs');
+  opened.open('#/20-nuts');
+  await new Promise((resolve) => setTimeout(resolve, 20));
+  expect(textOf(root.querySelector('h1'))).toBe('20 Nuts');
+});
+
+test('what has no place on a sheet any more is told on it', () => {
+  const job = withEntry(NEW_JOB, '10-bolts', 'height', { text: '7', unit: 'in' });
+  const { root } = open({ job });
+  expect(textOf(root.querySelector('.fit'))).toMatch(/One thing has no place.*entry height: 7 in/);
 });
 
 test('undo by key brings back the field', () => {
@@ -105,10 +170,7 @@ test('undo by key brings back the field', () => {
 
 test('what another window stored is taken in, and can be undone', async () => {
   const { app: opened, field } = open();
-  const job = withEntry(NEW_JOB, '10-bolts', 'width', { text: '7', unit: 'in' });
-  opened.adopt(formatJob(job));
-  opened.adopt(formatJob(job));
-  opened.adopt('damaged');
+  opened.adopt(withEntry(NEW_JOB, '10-bolts', 'width', { text: '7', unit: 'in' }));
   await vi.waitFor(() => expect(field().value).toBe('7'));
   expect(opened.desk.history().past.map((step) => step.label)).toEqual([
     'change in another window',
@@ -127,10 +189,14 @@ test('a page without any sheet says so', () => {
     root,
     book: linkBook([]),
     home: '',
-    missing: ['notebooks/10-bolts.md'],
-    store: createStore({ getItem: () => null, setItem: () => {} }, () => new Date()),
-    theme: { root: h('html'), shelf: localStorage, prefersDark: () => false },
-    now: () => new Date(),
+    history: createHistory(NEW_JOB),
+    isDemo: false,
+    standing: [],
+    theme: { root: h('html'), shelf: createShelf(() => localStorage), prefersDark: () => false },
+    save: async () => ({ state: 'saved', at: NOON }),
+    newJob: () => {},
+    openPage: () => undefined,
+    now: () => NOON,
   });
   app.open('');
   expect(textOf(root.querySelector('h1'))).toBe('There is no sheet here');

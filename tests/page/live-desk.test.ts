@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { createHistory } from '../../src/job/history.ts';
 import { type Job, NEW_JOB, withEntry } from '../../src/job/record.ts';
 import { createLiveDesk } from '../../src/page/live-desk.ts';
 import { linkBook } from '../../src/sheet/book.ts';
@@ -22,7 +23,7 @@ function create(job: Job = NEW_JOB) {
   const jobs: Job[] = [];
   const desk = createLiveDesk({
     book,
-    job,
+    history: createHistory(job),
     today: () => '2026-03-14',
     onWorked: (cells) => worked.push([...cells].map((cell) => book.cells[cell]!.name).sort()),
     onJob: (history) => jobs.push(history.job),

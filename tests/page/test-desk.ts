@@ -1,3 +1,4 @@
+import { createHistory } from '../../src/job/history.ts';
 import { NEW_JOB } from '../../src/job/record.ts';
 import { createLiveDesk, type LiveDesk } from '../../src/page/live-desk.ts';
 import type { View } from '../../src/page/view.ts';
@@ -24,7 +25,7 @@ export function createTestDesk(...sources: readonly string[]): TestDesk {
   const views: View[] = [];
   const desk = createLiveDesk({
     book: linkBook(sheets),
-    job: NEW_JOB,
+    history: createHistory(NEW_JOB),
     today: () => '2026-03-14',
     onWorked(cells) {
       for (const view of views) if (view.cells.some((cell) => cells.has(cell))) view.refresh();
