@@ -1,0 +1,3 @@
+import { testPublished } from '../support/published.ts';
+
+testPublished('universal-joint.json');
