@@ -27,6 +27,12 @@ export function partsOf(tree: Expression): readonly Expression[] {
   }
 }
 
+/** The functions that an expression calls, each once, in the order of reading. */
+export function callsIn(tree: Expression): readonly string[] {
+  const own = tree.type === 'call' ? [tree.name] : [];
+  return [...new Set([...own, ...partsOf(tree).flatMap(callsIn)])];
+}
+
 /** The names that an expression needs, each once, in the order of reading. */
 export function namesIn(tree: Expression): readonly string[] {
   const found = new Set<string>();

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { namesIn, partsOf } from '../../src/language/walk.ts';
+import { callsIn, namesIn, partsOf } from '../../src/language/walk.ts';
 import { readTree } from './made-formula.ts';
 import { sketchTree } from './sketch-tree.ts';
 
@@ -28,4 +28,13 @@ test.each([
   ['f(at: a)', ['a']],
 ])('the names in %s', (source, names) => {
   expect(namesIn(readTree(source))).toEqual(names);
+});
+
+test.each([
+  ['a + 2', []],
+  ['max(a, b)', ['max']],
+  ['tan(asin(a / max(b, c)))', ['tan', 'asin', 'max']],
+  ['if abs(a) > 2 then sqrt(b) else sqrt(c)', ['abs', 'sqrt']],
+])('the functions called in %s', (source, names) => {
+  expect(callsIn(readTree(source))).toEqual(names);
 });
