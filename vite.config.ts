@@ -1,5 +1,9 @@
 import { playwright } from '@vitest/browser-playwright';
+import type { PluginOption } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
+import { viteSingleFile } from 'vite-plugin-singlefile';
 import { defineConfig, type TestProjectInlineConfiguration } from 'vitest/config';
+import { oneFile } from './build/one-file.ts';
 import { findChromium } from './tests/support/chromium.ts';
 import { OWN_CACHE } from './tests/support/own-cache.ts';
 
@@ -73,13 +77,51 @@ function appTests(): TestProjectInlineConfiguration {
   };
 }
 
-export default defineConfig(async () => {
+/** Everything is kept on the device with the first visit; a newer version waits to be asked for. */
+function installable(): PluginOption {
+  return VitePWA({
+    registerType: 'prompt',
+    injectRegister: false,
+    workbox: {
+      globPatterns: ['**/*.{js,css,html,md,json,svg,png,woff2,webmanifest}'],
+      maximumFileSizeToCacheInBytes: 5_000_000,
+      inlineWorkboxRuntime: true,
+      cleanupOutdatedCaches: true,
+      sourcemap: false,
+    },
+    manifest: {
+      name: 'Layshaft',
+      short_name: 'Layshaft',
+      description: 'A worksheet for turning an automatic rear-wheel-drive car into a manual one.',
+      lang: 'en-GB',
+      display: 'standalone',
+      start_url: './',
+      scope: './',
+      background_color: '#fbf9f4',
+      theme_color: '#fbf9f4',
+      icons: [
+        { src: 'icon-192.png', sizes: '192x192', type: 'image/png' },
+        { src: 'icon-512.png', sizes: '512x512', type: 'image/png' },
+        { src: 'icon-maskable.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
+      ],
+    },
+  });
+}
+
+/** `--mode file` makes the copy that opens from a disk: one file, with all in it. */
+function pluginsFor(command: string, mode: string): PluginOption[] {
+  if (command !== 'build') return [];
+  return mode === 'file' ? [viteSingleFile(), oneFile()] : [installable()];
+}
+
+export default defineConfig(async ({ command, mode }) => {
   const testing = process.env.VITEST !== undefined;
   if (testing)
     Object.assign(process.env, { TZ: 'UTC', LANG: 'en_GB.UTF-8', LC_ALL: 'en_GB.UTF-8' });
   return {
     base: './',
-    build: { target: 'es2023', chunkSizeWarningLimit: 600 },
+    plugins: pluginsFor(command, mode),
+    build: { target: 'es2023', chunkSizeWarningLimit: 600, copyPublicDir: mode !== 'file' },
     preview: { host: '127.0.0.1', port: 4173 },
     test: {
       allowOnly: false,

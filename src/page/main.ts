@@ -47,6 +47,7 @@ const session = await createSession({
 channel.addEventListener('message', ({ data }: MessageEvent<Word>) => void session.hear(data));
 if (isLink(location.hash)) await openLink();
 setTimeout(loadAllDrawings, IDLE);
+setTimeout(install, IDLE);
 addEventListener('hashchange', () => {
   if (isLink(location.hash)) void openLink();
   else session.open(location.hash);
@@ -60,6 +61,26 @@ document.addEventListener('click', (event) => {
   const link = event.target instanceof Element ? event.target.closest('a[href^="#/"]') : null;
   if (link !== null && link.getAttribute('href') === location.hash) session.open(location.hash);
 });
+
+/** Only where the app came by the web: a copy on a disk is installed already. */
+async function install(): Promise<void> {
+  if (!location.protocol.startsWith('http') || !('serviceWorker' in navigator)) return;
+  if (!import.meta.env.PROD) return;
+  const [{ installApp }, { createNewerVersion }] = await Promise.all([
+    import('./install.ts'),
+    import('./newer-version.ts'),
+  ]);
+  const newer = createNewerVersion({
+    async save() {
+      await session.save();
+      return !session.isBehind();
+    },
+  });
+  document.body.append(newer.element);
+  await installApp(navigator.serviceWorker, newer.offer, () => location.reload()).catch(() => {
+    // A browser that refuses it runs the app as before, with the line up.
+  });
+}
 
 /** What unpacks links is loaded for those who come by one. */
 async function openLink(): Promise<void> {

@@ -1,5 +1,6 @@
 import type { Book } from '../sheet/book.ts';
 import type { Distribution } from '../sheet/spread/distribution.ts';
+import { makeSpreadWorker } from './make-worker.ts';
 import type { SimulationNews, SimulationOrder } from './spread-worker.ts';
 
 export interface SimulationWatch {
@@ -16,7 +17,7 @@ export function startSimulation(
   { samples, seed }: { readonly samples: number; readonly seed: number },
   watch: SimulationWatch,
 ): () => void {
-  const worker = new Worker(new URL('./spread-worker.ts', import.meta.url), { type: 'module' });
+  const worker = makeSpreadWorker();
   const sheets = book.sheets.map(({ file, source }) => ({ file, source }));
   worker.addEventListener('message', ({ data }: MessageEvent<SimulationNews>) => {
     if (data.type === 'progress') watch.onProgress(data.share);
