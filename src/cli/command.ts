@@ -1,3 +1,5 @@
+import type { FigureFormat, TableFormat } from '../export/bundle-contents.ts';
+
 /** One `--given NAME=ENTRY` as typed. */
 export interface GivenArgument {
   readonly name: string;
@@ -70,6 +72,21 @@ export interface PracticeCommand {
   readonly json: boolean;
 }
 
+export interface PublishCommand {
+  readonly command: 'publish';
+  /** All of the job's sheets where none is named. */
+  readonly sheets: readonly string[];
+  readonly zip: string;
+  readonly job?: string;
+  /** Millimetres. */
+  readonly width: number;
+  readonly dotsPerInch: number;
+  readonly colour: 'colour' | 'grey';
+  readonly lettering: 'outlines' | 'font';
+  readonly figureFormats: readonly FigureFormat[];
+  readonly tableFormats: readonly TableFormat[];
+}
+
 export interface HelpCommand {
   readonly command: 'help';
   /** The command that help is wanted for. */
@@ -90,5 +107,6 @@ export type Command =
   | FindCommand
   | CompareCommand
   | PracticeCommand
+  | PublishCommand
   | HelpCommand
   | Misuse;

@@ -15,6 +15,8 @@ const OVERVIEW = `layshaft: works the sheets of a gearbox conversion in the term
       Works proposals beside the sheet as it is, and says how their results differ.
   npx layshaft practice SHEET --seed N [--json]
       Prints practice problems with fresh numbers, and their answers.
+  npx layshaft publish [SHEET...] --zip FILE [--job FILE]
+      Puts figures, tables, captions and sources into one zip, fit for print.
   npx layshaft help COMMAND
       Says more about one of these.
 
@@ -154,9 +156,31 @@ Exit code: 0 printed; 1 the sheet has no practice question or a problem; 2 the c
 wrong.
 `;
 
+const PUBLISH = `layshaft publish [SHEET...] --zip FILE [--job FILE] [--width MM] [--dpi N] [--grey]
+
+Writes the figures and tables of the sheets named, or of all sheets, into one zip, with captions,
+alternative texts, sources, and a page that shows them. The same job gives the same bytes.
+
+  npx layshaft publish --job job.json --zip write-up.zip
+  npx layshaft publish 20-gearing 70-release-bearing --zip figures.zip --width 140 --figures svg
+
+  --zip FILE         the file to write.
+  --job FILE         a job as the page saves it; without it the sheets as they come.
+  --width MM         width of each figure on paper, 65 to 400; 90, 140 and 190 are a journal's
+                     columns. Without it 140. Lettering is 7 pt or more at every width.
+  --dpi N            dots per inch of PNG files, 72 to 1200. Without it 300.
+  --grey             shades of grey in place of colours.
+  --lettering font   texts that stay texts, with the font inside, in SVG files. Without it outlines.
+  --figures LIST     svg, png, csv, with commas between. Without it svg,png.
+  --tables LIST      md, html, csv, with commas between. Without it md,csv.
+
+Exit code: 0 written; 1 written, and a sheet or an entry has a problem; 2 the command itself was
+wrong.
+`;
+
 const HELP = `layshaft help COMMAND
 
-Says more about solve, check, chart, find, compare or practice; npx layshaft --help lists them.
+Says more about solve, check, chart, find, compare, practice or publish; npx layshaft --help lists them.
 `;
 
 const TEXTS: Readonly<Record<string, string>> = {
@@ -166,6 +190,7 @@ const TEXTS: Readonly<Record<string, string>> = {
   find: FIND,
   compare: COMPARE,
   practice: PRACTICE,
+  publish: PUBLISH,
   help: HELP,
 };
 

@@ -28,6 +28,8 @@ async function obey(command: Command, terminal: Terminal): Promise<ExitCode> {
       return compare(command, terminal);
     case 'practice':
       return practice(command, terminal);
+    case 'publish':
+      return (await import('./publish.ts')).publish(command, terminal);
     case 'help':
       return help(command, terminal);
     case 'misuse':

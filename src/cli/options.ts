@@ -15,6 +15,13 @@ const OPTIONS = {
   job: { type: 'string' },
   seed: { type: 'string' },
   count: { type: 'string' },
+  zip: { type: 'string' },
+  width: { type: 'string' },
+  dpi: { type: 'string' },
+  grey: { type: 'boolean' },
+  lettering: { type: 'string' },
+  figures: { type: 'string' },
+  tables: { type: 'string' },
   'no-answers': { type: 'boolean' },
   help: { type: 'boolean', short: 'h' },
 } as const;
@@ -29,6 +36,7 @@ export const ALLOWED: Readonly<Record<string, readonly OptionName[]>> = {
   find: ['by', 'element', 'from', 'to', 'given', 'json'],
   compare: ['with', 'results', 'job', 'given', 'json'],
   practice: ['seed', 'count', 'no-answers', 'json'],
+  publish: ['zip', 'job', 'width', 'dpi', 'grey', 'lettering', 'figures', 'tables'],
   help: [],
 };
 

@@ -1,4 +1,5 @@
 import { didYouMean, nearest } from '../units/nearest.ts';
+import { assemblePublish } from './assemble-publish.ts';
 import type { Command, GivenArgument, HelpCommand, Misuse, WithArgument } from './command.ts';
 import {
   ALLOWED,
@@ -55,6 +56,8 @@ function assemble(
       return assembleCompare(words, options);
     case 'practice':
       return assemblePractice(words, options);
+    case 'publish':
+      return assemblePublish(words, options);
     default:
       return askForHelp(words[0]);
   }

@@ -13,6 +13,8 @@ export interface Terminal {
   readonly listFolder: (path: string) => readonly string[];
   /** Throws what the system says where the file cannot be written. */
   readonly saveText: (path: string, text: string) => void;
+  /** As `saveText`, for files that are not text. */
+  readonly saveBytes: (path: string, bytes: Uint8Array) => void;
   /** Folders in which a sheet is looked for by its name alone, in this order. */
   readonly sheetFolders: readonly string[];
 }
@@ -35,6 +37,7 @@ export function createTerminal(): Terminal {
     readText: maybeText,
     listFolder: (path) => (existsSync(path) ? readdirSync(path).sort() : []),
     saveText: (path, text) => writeFileSync(path, text),
+    saveBytes: (path, bytes) => writeFileSync(path, bytes),
     sheetFolders: ['notebooks', fileURLToPath(new URL('../../notebooks', import.meta.url))],
   };
 }

@@ -1,5 +1,6 @@
 import { formatOn } from '../chart/chart-number.ts';
 import { lowerFirst } from '../chart/words.ts';
+import { type GaugeData, isKnown, sideOf } from '../drawing/gauge-data.ts';
 import type { ChartData } from '../sheet/chart-data.ts';
 
 /** What stands under a printed chart: where the job's own point lies, in a sentence. */
@@ -22,4 +23,20 @@ function compare({ y }: ChartData, known: ChartData['series']): string {
   const shown = formatOn(y, Math.abs(difference));
   if (Number.parseFloat(shown) === 0) return `, the same as for ${before.label}`;
   return `, ${shown} ${difference < 0 ? 'less' : 'more'} than for ${before.label}`;
+}
+
+/** What stands under a printed gauge: the value that is nearest to a limit or past it, and the window. */
+export function gaugeCaption(data: GaugeData, worst: number): string {
+  const value = data.values[worst] ?? data.values[0];
+  if (value === undefined || !isKnown(value)) return `${data.title}: not known yet.`;
+  const name = data.values.length > 1 && value.label !== undefined ? `, ${value.label}` : '';
+  const side = sideOf(data, value.value);
+  const place = side === undefined ? 'inside' : side;
+  return `${data.title}${name}: ${value.text}, ${place} the window${nameWindow(data)}.`;
+}
+
+function nameWindow({ least, most }: GaugeData): string {
+  if (least !== undefined && most !== undefined) return ` of ${least.text} to ${most.text}`;
+  if (least !== undefined) return ` of at least ${least.text}`;
+  return most === undefined ? '' : ` of at most ${most.text}`;
 }

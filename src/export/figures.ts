@@ -10,13 +10,12 @@ import type { ChartData } from '../sheet/chart-data.ts';
 import { createDrawingData } from '../sheet/drawing-data.ts';
 import { createFigureTable, type FigureTable } from '../sheet/figure-table.ts';
 import { readChain, type StackCell } from '../sheet/read-chain.ts';
-import { readGauge, showAs } from '../sheet/read-gauge.ts';
+import { readGauge } from '../sheet/read-gauge.ts';
 import type { Part, Sheet } from '../sheet/sheet.ts';
 import type { Standing } from '../sheet/standing.ts';
 import { sweepChart } from '../sheet/sweep.ts';
 import { verdictOf } from '../sheet/verdict.ts';
-import { describeVerdict } from '../sheet/verdict-words.ts';
-import { chartCaption } from './caption.ts';
+import { chartCaption, gaugeCaption } from './caption.ts';
 import { formatCSV } from './csv.ts';
 
 /** Something of a sheet that can be printed by itself. */
@@ -161,14 +160,11 @@ function readOneGauge(
   const { label, source } = check.statement;
   const data = readGauge(check, subject, standing);
   const verdict = verdictOf(standing.book, standing.frame(), check);
-  const words = describeVerdict(verdict, {
-    show: showAs(subject, standing),
-    name: (place) => data.values[place]?.label,
-  });
+  const worst = 'worst' in verdict ? verdict.worst : 0;
   return {
     kind: 'gauge',
     title: label,
-    caption: `${label}. ${words}`,
+    caption: gaugeCaption(data, worst),
     alt: describeGauge(data),
     ...(source === undefined ? {} : { source }),
     draw: (document, width) => drawGauge(data, paper(document, width)),

@@ -32,7 +32,7 @@ export function encodePNG(pixels: Pixels, options: PngOptions): Uint8Array {
     chunk('pHYs', [...word(perMetre), ...word(perMetre), 1]),
     chunk('iTXt', textOf('Title', options.title)),
     chunk('iTXt', textOf('Description', options.description)),
-    chunk('IDAT', zlibSync(filterRows(pixels, grey ? 1 : 3), { level: 9 })),
+    chunk('IDAT', zlibSync(filterRows(pixels, grey ? 1 : 3), { level: 6 })),
     chunk('IEND', []),
   ];
   return join([Uint8Array.from(SIGNATURE), ...chunks]);

@@ -5,11 +5,13 @@ export interface MadeTerminal extends Terminal {
   readonly out: () => string;
   readonly errors: () => string;
   readonly files: ReadonlyMap<string, string>;
+  readonly bytes: ReadonlyMap<string, Uint8Array>;
 }
 
 /** Sheets are looked for in `notebooks` as in the real one. */
 export function makeTerminal(files: Readonly<Record<string, string>> = {}): MadeTerminal {
   const held = new Map(Object.entries(files));
+  const bytes = new Map<string, Uint8Array>();
   const out: string[] = [];
   const errors: string[] = [];
   return {
@@ -21,10 +23,15 @@ export function makeTerminal(files: Readonly<Record<string, string>> = {}): Made
       if (path.startsWith('closed/')) throw new Error(`EACCES: permission denied, open '${path}'`);
       held.set(path, text);
     },
+    saveBytes: (path, content) => {
+      if (path.startsWith('closed/')) throw new Error(`EACCES: permission denied, open '${path}'`);
+      bytes.set(path, content);
+    },
     sheetFolders: ['notebooks'],
     out: () => out.join(''),
     errors: () => errors.join(''),
     files: held,
+    bytes,
   };
 }
 

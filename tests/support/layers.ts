@@ -10,8 +10,8 @@ export const ROOMS = [
   'graph',
   'chart',
   'job',
-  'page',
   'export',
+  'page',
   'cli',
 ] as const;
 
