@@ -377,7 +377,7 @@ describe('practice', () => {
     ['Bent two ways at once', 'sides of a triangle'],
     ['Bent two ways at once', 'Both slope down'],
     ['Bent two ways at once', 'against the level'],
-    ['What the second joint leaves', 'difference of the **squares**'],
+    ['What the second joint leaves', 'difference of the squares'],
     ['What the second joint leaves', 'a quarter turn out'],
     ['What the second joint leaves', 'takes away what'],
     ['What the second joint leaves', 'no second joint'],
@@ -386,7 +386,7 @@ describe('practice', () => {
     ['Equal angles, and yet', 'one joint alone'],
     ['Which packer?', 'for the pinion at rest'],
     ['Which packer?', 'its nose goes up'],
-    ['Which packer?', 'By so much the **joint** rises'],
+    ['Which packer?', 'By so much the joint rises'],
     ['Which packer?', 'To the level'],
   ]);
 });
