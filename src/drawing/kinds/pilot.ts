@@ -68,7 +68,8 @@ function createFrame({ parts, spans, face }: PilotScene, width: number): Frame {
   const all = [0, ...stops, ...(face === undefined || !Number.isFinite(face) ? [] : [face])];
   const [left, right] = [Math.min(...all), Math.max(...all)];
   const radius = Math.max(0, ...parts.map(({ outer }) => outer));
-  const wide = width - 2 * MARGIN;
+  // While a page is being laid out it may be narrower than the margins.
+  const wide = Math.max(1, width - 2 * MARGIN);
   const scale = Math.min(wide / Math.max(right - left, 1e-9), TALLEST / Math.max(2 * radius, 1e-9));
   const start = (width - (right - left) * scale) / 2;
   const middle = radius * scale + OVERRUN;

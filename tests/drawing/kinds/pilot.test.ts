@@ -56,6 +56,14 @@ const CASES: readonly (readonly [name: string, slots: Slots])[] = [
 const draw = (slots: Slots, width: number) =>
   PILOT.draw(createData('Pilot', slots, UNITS), { document, width, idPrefix: 'p' });
 
+test('a page narrower than the margins has no part of less than nothing', () => {
+  const sizes = [...draw(QUARRY, 3).querySelectorAll('rect')].flatMap((rect) => [
+    Number(rect.getAttribute('width')),
+    Number(rect.getAttribute('height')),
+  ]);
+  expect(Math.min(...sizes)).toBeGreaterThanOrEqual(0);
+});
+
 test.each(
   CASES.flatMap(([name, slots]) => [300, 390, 700, 1000].map((w) => [name, w, slots] as const)),
 )('%s at %i px: nothing is cut and nothing overlaps', (_, width, slots) => {
