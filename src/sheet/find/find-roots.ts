@@ -194,5 +194,7 @@ function merge(found: readonly Root[], near: number): readonly Root[] {
     if (last !== undefined && root.from - last.to <= near) last.to = Math.max(last.to, root.to);
     else merged.push({ ...root });
   }
-  return merged;
+  return merged.map((root) =>
+    root.to - root.from <= near ? { from: root.from, to: root.from } : root,
+  );
 }

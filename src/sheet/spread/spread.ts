@@ -66,7 +66,7 @@ export function spreadOf(
   const spreads = values.map((value, k) => {
     const own = effects.map((effect) => effect[k]!);
     const worst = worstCase((place) => probe.at(place)[k] ?? Number.NaN, box);
-    const likely = combine(value, doubts, own);
+    const likely = withinWorst(combine(value, doubts, own), worst, doubts);
     isReached ||= isInDoubt(worst, own);
     return {
       value,
@@ -144,6 +144,16 @@ function combine(value: number, doubts: readonly Doubt[], effects: readonly Effe
   const middle = effects.reduce((sum, { shift }) => sum + shift, value);
   const reach = u === 0 ? 0 : studentT(CONFIDENCE, dof) * u;
   return { from: middle - reach, to: middle + reach, u, dof };
+}
+
+/** Limits are limits: where nothing but tolerances is in doubt, nothing likely lies beyond them all. */
+function withinWorst(likely: Likely, worst: WorstCase, doubts: readonly Doubt[]): Likely {
+  if (doubts.some(({ shape }) => shape !== 'rectangular')) return likely;
+  return {
+    ...likely,
+    from: Math.max(likely.from, worst.from),
+    to: Math.min(likely.to, worst.to),
+  };
 }
 
 function shareOut(doubts: readonly Doubt[], effects: readonly Effect[]): readonly Share[] {

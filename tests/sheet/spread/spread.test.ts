@@ -32,6 +32,13 @@ test('limits of ± t have a standard uncertainty of t / √3', () => {
   expect(found!.worst).toEqual({ from: 5.4, to: 6.6, method: 'corners' });
 });
 
+test('one tolerance alone is never likely to be exceeded', () => {
+  const [found] = spread('p = 3 ± 0.3', 'y = 2 * p');
+  expect(found!.likely).toMatchObject({ from: found!.worst.from, to: found!.worst.to });
+  const [many] = spread('p = 3 ± 0.3\nq = 3 ± 0.3\nr = 3 ± 0.3', 'y = p + q + r');
+  expect(many!.likely.to).toBeLessThan(many!.worst.to);
+});
+
 test('repeated readings have the standard error of their mean and one degree of freedom less', () => {
   const [found] = spread('p = 3.412; 3.405; 3.418; 3.409; 3.411', 'y = p');
   expect(found!.likely.u).toBeCloseTo(0.002121, 6);
