@@ -75,12 +75,21 @@ function describe(
     question,
     numbers: problem.numbers.map(({ given, value }) => {
       const cell = book.cells[given]!;
-      return { name: cell.name, label: cell.label, text: show(value, cell) };
+      return { name: cell.name, label: cell.label, text: showDealt(value, cell, system) };
     }),
     asked,
     answer: show(problem.answer, asked),
     within: `± ${show(problem.within, asked)}`,
   };
+}
+
+/** A dealt number, as its field would show it: a metric thread stays metric on an inch-pound page. */
+export function showDealt(
+  value: number,
+  { kind, display }: Cell,
+  system: System | undefined,
+): string {
+  return showValue(value, kind!, display, system === 'metric' ? system : undefined).text;
 }
 
 /** Any text gives a seed, so that a class can use a word; a whole number gives itself. */

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { drawProblem } from '../../../src/sheet/practice/draw-problem.ts';
-import { drawSheet, readSeed } from '../../../src/sheet/practice/practice-sheet.ts';
+import { drawSheet, readSeed, showDealt } from '../../../src/sheet/practice/practice-sheet.ts';
 import { block, makeSheet } from '../made-book.ts';
 
 const MADE = makeSheet(
@@ -51,6 +51,17 @@ test('a problem tells its numbers, its answer and how near is right', () => {
   expect(Number.parseFloat(first!.answer)).toBeCloseTo(deep - high, 9);
   expect(first!.within.replaceAll('\u00a0', ' ')).toBe('± 0.001 in');
   expect(first!.numbers.map(({ label }) => label)).toEqual(['Deep', 'High']);
+});
+
+test('a metric reading is dealt in millimetres, whatever the page shows results in', () => {
+  const { book } = makeSheet(block('given', 'pitch = 1.5 mm/rev to 0.01', 'deep = 3 in to 0.001'));
+  const [pitch, deep] = [book.find('made', 'pitch')!, book.find('made', 'deep')!];
+  const plain = (text: string) => text.replaceAll('\u00a0', ' ');
+  const perTurn = 0.00175 / (2 * Math.PI);
+  expect(plain(showDealt(perTurn, pitch, 'inch-pound'))).toBe('1.75 mm/rev');
+  expect(plain(showDealt(perTurn, pitch, 'metric'))).toBe('1.75 mm/rev');
+  expect(plain(showDealt(0.0762, deep, 'inch-pound'))).toBe('3.000 in');
+  expect(plain(showDealt(0.0762, deep, 'metric'))).toBe('76.20 mm');
 });
 
 test('a sheet without questions, or none wanted, has no problems', () => {
