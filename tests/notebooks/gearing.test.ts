@@ -9,6 +9,7 @@ import {
   openNotebooks,
   work,
 } from '../support/notebooks.ts';
+import { testPractice } from '../support/practice.ts';
 import { verdicts } from '../support/verdicts.ts';
 import { testWindows } from '../support/windows.ts';
 
@@ -246,6 +247,18 @@ testWindows(BOOK, '20-gearing', [
   ['first_gear_overall', 'above', { axle_ratio: '3.73' }, 'wants 2nd before'],
   ['top_gear_cruise', 'below', { cruise_speed: '55' }, 'engine may labour'],
   ['top_gear_cruise', 'above', { axle_ratio: '4.30' }, 'Busy, and thirsty'],
+]);
+
+testPractice(BOOK, '20-gearing', [
+  ['Engine speed at a cruise', 'by π'],
+  ['Engine speed at a cruise', 'sidewall counts twice'],
+  ['Engine speed at a cruise', 'That is the driveshaft'],
+  ['Engine speed at a cruise', 'gear divides there'],
+  ['Engine speed at a cruise', 'axle is left out'],
+  ['The slip of the converter', 'slip is left out'],
+  ['The slip of the converter', 'not slower'],
+  ['The slip of the converter', 'share of the engine speed'],
+  ['The slip of the converter', 'by π'],
 ]);
 
 function expectAll(found: readonly number[], wanted: readonly number[]): void {

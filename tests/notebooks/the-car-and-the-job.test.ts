@@ -7,6 +7,7 @@ import {
   openNotebooks,
   work,
 } from '../support/notebooks.ts';
+import { testPractice } from '../support/practice.ts';
 import { verdicts } from '../support/verdicts.ts';
 import { testWindows } from '../support/windows.ts';
 
@@ -212,4 +213,18 @@ testWindows(BOOK, SHEET, [
   ['gearbox_length', 'above', { tunnel_clear_to: '32' }, 'reach under a bracket'],
   ['side_room', 'below', { tunnel_widths: '[13.5, 13, 11, 9.5, 8.5]' }, 'rocks on its mounts'],
   ['top_room', 'below', { tunnel_heights: '[8.5, 7, 6.5, 6.25, 6]' }, 'touch above'],
+]);
+
+testPractice(BOOK, SHEET, [
+  ['Power from torque', 'A turn is 2π'],
+  ['Power from torque', '9,549'],
+  ['Power from torque', 'one family'],
+  ['Power from torque', 'metric horses'],
+  ['The load on the driven axle', 'front axle'],
+  ['The load on the driven axle', 'twice'],
+  ['The load on the driven axle', 'slugs'],
+  ['The load on the driven axle', 'one of its two'],
+  ['Gross and net', 'bare engine'],
+  ['Gross and net', 'smaller of the two'],
+  ['Gross and net', 'auxiliaries'],
 ]);

@@ -10,6 +10,7 @@ import {
   type Worked,
   work,
 } from '../support/notebooks.ts';
+import { testPractice } from '../support/practice.ts';
 import { verdicts } from '../support/verdicts.ts';
 import { testWindows } from '../support/windows.ts';
 
@@ -344,6 +345,15 @@ testWindows(BOOK, SHEET, [
   ['against_rule', 'below', UNHEARD_OF, 'Far quicker'],
   ['against_rule', 'above', { friction: '0.2' }, 'Far slower'],
   ['over_ideal', 'below', UNHEARD_OF, 'Hardly any road car'],
+]);
+
+testPractice(BOOK, SHEET, [
+  ['The hill', 'per cent for degrees'],
+  ['The hill', 'presses on the road'],
+  ['The hill', 'Divided by g'],
+  ['What the tyres can push', 'standing still'],
+  ['What the tyres can push', 'all four wheels'],
+  ['What the tyres can push', 'the wrong way'],
 ]);
 
 function textIn({ frame }: Worked, name: string): string {
