@@ -32,12 +32,16 @@ export interface DrawingPaper {
   readonly idPrefix: string;
 }
 
-/** A kind of drawing: its slots, how it is drawn, what it says in words. The sheet's checker, the page, the guide and the tests read this. */
-export interface DrawingDeclaration {
+/** What a kind of drawing is called and bound to; the sheet's checker and the guide read this. */
+export interface DrawingPlan {
   readonly name: string;
   /** What it shows, in one sentence. */
   readonly doc: string;
   readonly slots: readonly DrawingSlot[];
+}
+
+/** A kind of drawing: its plan, how it is drawn, what it says in words. */
+export interface DrawingDeclaration extends DrawingPlan {
   /** Draws to scale; where values are missing the rest is drawn without them. */
   draw(data: DrawingData, paper: DrawingPaper): SVGElement;
   /** What the drawing shows, for those who cannot see it. */

@@ -3,6 +3,7 @@ import { chartSentence } from '../chart/chart-sentence.ts';
 import { chartSVG } from '../chart/chart-svg.ts';
 import { drawChain } from '../drawing/chain.ts';
 import { describeChain } from '../drawing/chain-data.ts';
+import { findDrawing } from '../drawing/drawing-kinds.ts';
 import { drawGauge } from '../drawing/gauge.ts';
 import { describeGauge } from '../drawing/gauge-words.ts';
 import type { Check } from '../sheet/cell.ts';
@@ -198,7 +199,8 @@ function readDrawing(
     (formula) => standing.workOut(formula),
     standing.system(),
   );
-  const words = linked.declaration.describe(data);
+  const kind = findDrawing(linked.plan.name)!;
+  const words = kind.describe(data);
   const rows = linked.slots.map(({ slot }) => [
     slot.name.replaceAll('_', ' '),
     data.show(slot.name),
@@ -209,8 +211,7 @@ function readDrawing(
       title,
       caption: `${title}.`,
       alt: words,
-      draw: (document, width) =>
-        linked.declaration.draw(data, { document, width, idPrefix: 'figure' }),
+      draw: (document, width) => kind.draw(data, { document, width, idPrefix: 'figure' }),
       csv: () => formatCSV([['Name', 'Value'], ...rows]),
     },
   ];

@@ -25,9 +25,13 @@ export interface Drive {
  * depends on it. The runtime works in animation frames: in a hidden page it rests.
  *
  * @param onWorked called with the index of each cell that was worked
+ * @param frame what it drives; one of its own where none is given
  */
-export function createDrive(book: Book, onWorked: (index: number) => void = () => {}): Drive {
-  const frame = createFrame(book);
+export function createDrive(
+  book: Book,
+  onWorked: (index: number) => void = () => {},
+  frame: Frame = createFrame(book),
+): Drive {
   const counts = new Uint32Array(book.cells.length);
   const dependents = dependentsOf(book);
   const pending = new Set<number>(book.cells.keys());

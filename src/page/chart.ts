@@ -32,7 +32,7 @@ function createFigure(desk: Desk, sheet: Sheet, chart: ChartStatement): View {
   const drawn = createDrawn('plot', loadChart, draw);
 
   function draw(tool: ChartTool, width: number): Element | undefined {
-    const data = desk.sweep(chart, sheet);
+    const data = tool.sweepChart(desk.book, desk.frame(), chart, sheet.name, desk.system());
     if ('code' in data) {
       fill(sentence, data.message);
       return undefined;

@@ -1,8 +1,6 @@
 import type { Cell, Check } from '../sheet/cell.ts';
 import { readGauge, showAs } from '../sheet/read-gauge.ts';
 import type { CheckBlock } from '../sheet/sheet.ts';
-import { describeConfidence } from '../sheet/spread/spread-words.ts';
-import { judgeUnderDoubt } from '../sheet/spread/verdict-under-doubt.ts';
 import { meaningOf } from '../sheet/verdict.ts';
 import { describeVerdict } from '../sheet/verdict-words.ts';
 import { checkId } from './check-id.ts';
@@ -87,8 +85,9 @@ function createVerdict(desk: Desk, check: Check, subject: Cell): (HTMLElement | 
     createIcon(verdict.verdict),
     h('span', {}, text),
   );
-  const confidence = judgeUnderDoubt(verdict, desk.spreadOf(subject.index));
-  const sure = confidence && h('p', { class: 'confidence' }, describeConfidence(confidence));
+  const spreads = desk.spreadOf(subject.index);
+  const confidence = desk.doubt()?.describeVerdictUnderDoubt(verdict, spreads);
+  const sure = confidence === undefined ? undefined : h('p', { class: 'confidence' }, confidence);
   const words = meaningOf(check, verdict);
   const meaning = words === undefined ? undefined : h('p', { class: 'meaning' }, words);
   const trouble = verdict.verdict === 'unknown' ? createTrouble(desk, subject) : undefined;

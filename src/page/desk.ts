@@ -1,13 +1,11 @@
 import type { Attempt, Job } from '../job/record.ts';
 import type { Value } from '../language/kind.ts';
-import type { Problem } from '../language/problem.ts';
 import type { Book } from '../sheet/book.ts';
 import type { Cell, Check, Formula, GivenCell } from '../sheet/cell.ts';
-import type { ChartData } from '../sheet/chart-data.ts';
 import type { Frame } from '../sheet/frame.ts';
 import type { Outcome } from '../sheet/outcome.ts';
 import type { Entry, Reading } from '../sheet/reading.ts';
-import type { ChartStatement, Sheet, Step } from '../sheet/sheet.ts';
+import type { Step } from '../sheet/sheet.ts';
 import type { Spread } from '../sheet/spread/spread.ts';
 import type { Verdict } from '../sheet/verdict.ts';
 import type { System } from '../units/unit.ts';
@@ -25,6 +23,8 @@ export interface Desk {
   verdictOf(check: Check): Verdict;
   /** Why a number that was worked out is not to be trusted. */
   warningsOf(cell: number): readonly string[];
+  /** What tells how sure results are; it comes a moment after the results. */
+  doubt(): Doubt | undefined;
   /** How sure a result is; one entry a number of it, none where nothing is in doubt. */
   spreadOf(cell: number): readonly Spread[];
   /** Starts a simulation and gives what stops it. */
@@ -35,7 +35,6 @@ export interface Desk {
   ): () => void;
   /** The value of a formula as the cells stand; NaN or undefined where it has none. */
   workOut(formula: Formula): Value | undefined;
-  sweep(chart: ChartStatement, sheet: Sheet): ChartData | Problem;
   /** What the person typed; undefined while the sheet's own example stands. */
   entryOf(cell: GivenCell): Entry | undefined;
   /** Takes an entry in. Entries with the same mark, one after another, are undone together. */
@@ -58,6 +57,15 @@ export interface Desk {
   setWorker(name: string): void;
   noteOn(sheet: string, block: string): string;
   setNote(sheet: string, block: string, text: string): void;
+}
+
+/** How sure results are, and how that is shown. */
+export interface Doubt {
+  spreadOf(book: Book, frame: Frame, cell: number): readonly Spread[];
+  /** One line for under a result, with more behind it; undefined where nothing is in doubt. */
+  createSpreadLine(desk: Desk, cell: Cell): HTMLElement | undefined;
+  /** What a verdict says when the doubt of the readings is taken into account. */
+  describeVerdictUnderDoubt(verdict: Verdict, spreads: readonly Spread[]): string | undefined;
 }
 
 /** The cell of this name on this sheet, if it has one. */

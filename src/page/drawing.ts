@@ -1,9 +1,11 @@
-import type { Drawing, LinkedDrawing } from '../sheet/cell.ts';
+import type { DrawingData } from '../drawing/declaration.ts';
+import type { Drawing, Formula, LinkedDrawing } from '../sheet/cell.ts';
 import { createDrawingData } from '../sheet/drawing-data.ts';
 import type { DrawingBlock, DrawingStatement, Sheet } from '../sheet/sheet.ts';
 import type { Desk } from './desk.ts';
 import { createDrawn } from './drawn.ts';
 import { fill, h } from './element.ts';
+import { loadDrawing } from './load-drawings.ts';
 import type { View } from './view.ts';
 
 /** A dimensioned drawing to scale, drawn anew with the values that it is bound to. */
@@ -30,23 +32,24 @@ function createFigure(
   statement: DrawingStatement,
   linked: LinkedDrawing,
 ): View {
-  const { declaration, slots } = linked;
+  const { plan, slots } = linked;
   const idPrefix = `drawing-${statement.place.line}`;
   const words = h('span');
-  const data = () =>
-    createDrawingData(statement.title, linked, (formula) => desk.workOut(formula), desk.system());
   const drawn = createDrawn(
     'drawn',
-    async () => declaration,
-    (kind, width) => kind.draw(data(), { document, width, idPrefix }),
+    () => loadDrawing(plan.name),
+    (kind, width) => {
+      const data = readDrawing();
+      fill(words, kind.describe(data));
+      return kind.draw(data, { document, width, idPrefix });
+    },
   );
 
-  function refresh(): void {
-    fill(words, declaration.describe(data()));
-    drawn.redraw();
+  function readDrawing(): DrawingData {
+    const workOut = (formula: Formula) => desk.workOut(formula);
+    return createDrawingData(statement.title, linked, workOut, desk.system());
   }
 
-  refresh();
   const caption = h('figcaption', {}, h('b', {}, `${statement.title}.`), ' ', words);
   return {
     element: h('figure', { class: 'drawing' }, drawn.element, caption),
@@ -55,7 +58,7 @@ function createFigure(
         node.type === 'name' ? (desk.book.find(sheet.name, node.name)?.index ?? []) : [],
       ),
     ),
-    refresh,
+    refresh: drawn.redraw,
     dispose: drawn.dispose,
   };
 }

@@ -1,4 +1,3 @@
-import { createDrive } from '../graph/drive.ts';
 import { type History, record, redo, undo } from '../job/history.ts';
 import {
   changedEntries,
@@ -19,13 +18,13 @@ import type { Book } from '../sheet/book.ts';
 import type { GivenCell } from '../sheet/cell.ts';
 import type { Entry } from '../sheet/reading.ts';
 import { outcomeOf, solve, valueOfCell } from '../sheet/solve.ts';
-import { spreadOf } from '../sheet/spread/spread.ts';
-import { sweepChart } from '../sheet/sweep.ts';
 import { verdictOf } from '../sheet/verdict.ts';
 import { warningsOf } from '../sheet/warnings.ts';
 import type { System } from '../units/unit.ts';
 import { nameEntryChange, nameTickChange } from './change-words.ts';
-import type { Desk } from './desk.ts';
+import type { Desk, Doubt } from './desk.ts';
+import { createLateDrive } from './late-drive.ts';
+import { loadDoubt } from './load-views.ts';
 import { startSimulation } from './run-simulation.ts';
 
 /** A desk with a job on it. */
@@ -54,12 +53,20 @@ export interface DeskOptions {
 /** Puts a job on a book of sheets and keeps both in step: entries go in, results come out. */
 export function createLiveDesk(options: DeskOptions): LiveDesk {
   const { book } = options;
-  const drive = createDrive(book, gather);
+  const drive = createLateDrive(book, gather);
+  let doubt: Doubt | undefined;
   let history = options.history;
   let worked = new Set<number>();
   enterAll(book, history.job, drive.enter);
   // Once at hand, so that the first page shows results and not their absence.
   solve(book, drive.frame);
+  const doubtArrived = loadDoubt().then(
+    (loaded) => {
+      doubt = loaded;
+      for (const { index } of book.cells) gather(index);
+    },
+    () => {},
+  );
 
   function gather(cell: number): void {
     if (worked.size === 0) queueMicrotask(flush);
@@ -111,13 +118,13 @@ export function createLiveDesk(options: DeskOptions): LiveDesk {
     outcomeOf: (cell) => outcomeOf(book, drive.frame, cell),
     readingOf: (cell) => drive.frame.readings[cell.index]!,
     warningsOf: (cell) => warningsOf(book, drive.frame, cell),
-    spreadOf: (cell) => spreadOf(book, drive.frame, cell),
+    doubt: () => doubt,
+    spreadOf: (cell) => doubt?.spreadOf(book, drive.frame, cell) ?? [],
     simulate(cell, simulation, watch) {
       return startSimulation(book, entriesOf(book, history.job), cell, simulation, watch);
     },
     verdictOf: (check) => verdictOf(book, drive.frame, check),
     workOut: (formula) => formula.code.run(drive.frame.memory) as Value | undefined,
-    sweep: (chart, sheet) => sweepChart(book, drive.frame, chart, sheet.name, history.job.system),
     entryOf: (cell) => entryIn(history.job, cell.sheet, cell.name),
     enter(cell, entry, mark) {
       const job = stamp(withEntry(history.job, cell.sheet, cell.name, entry), cell.sheet);
@@ -156,7 +163,7 @@ export function createLiveDesk(options: DeskOptions): LiveDesk {
     history: () => history,
     undo: () => follow(undo(history)),
     redo: () => follow(redo(history)),
-    settled: drive.settled,
+    settled: () => Promise.all([drive.settled(), doubtArrived]).then(() => {}),
     dispose: drive.dispose,
   };
   return desk;

@@ -4,12 +4,15 @@
  */
 
 export async function loadChart() {
-  const [{ chartSVG }, { chartSentence }, { createChartTable }] = await Promise.all([
-    import('../chart/chart-svg.ts'),
-    import('../chart/chart-sentence.ts'),
-    import('./chart-numbers.ts'),
-  ]);
-  return { chartSVG, chartSentence, createChartTable };
+  const [{ chartSVG }, { chartSentence }, { createChartTable }, { sweepChart }] = await Promise.all(
+    [
+      import('../chart/chart-svg.ts'),
+      import('../chart/chart-sentence.ts'),
+      import('./chart-numbers.ts'),
+      import('../sheet/sweep.ts'),
+    ],
+  );
+  return { chartSVG, chartSentence, createChartTable, sweepChart };
 }
 
 export async function loadChain() {
@@ -22,7 +25,24 @@ export async function loadGauge() {
   return drawGauge;
 }
 
+export async function loadHistogram() {
+  const { drawHistogram } = await import('../drawing/histogram.ts');
+  return drawHistogram;
+}
+
+/** The kind of drawing that a sheet names. */
+export async function loadDrawing(name: string) {
+  const { findDrawing } = await import('../drawing/drawing-kinds.ts');
+  return findDrawing(name)!;
+}
+
 /** All of it, for the sheets that are opened with the cable out. */
 export async function loadAllDrawings(): Promise<void> {
-  await Promise.all([loadChart(), loadChain(), loadGauge()]);
+  await Promise.all([
+    loadChart(),
+    loadChain(),
+    loadGauge(),
+    loadHistogram(),
+    import('../drawing/drawing-kinds.ts'),
+  ]);
 }

@@ -4,6 +4,7 @@ import { createStore } from '../job/store.ts';
 import { fetchSheets } from './fetch-sheets.ts';
 import { loadDemo } from './load-demo.ts';
 import { loadAllDrawings } from './load-drawings.ts';
+import { loadAllViews } from './load-views.ts';
 import { createSession, type Word } from './session.ts';
 import { createShelf } from './shelf.ts';
 import { ADDRESSES, DEMO, fetchText } from './shipped.ts';
@@ -46,7 +47,7 @@ const session = await createSession({
 
 channel.addEventListener('message', ({ data }: MessageEvent<Word>) => void session.hear(data));
 if (isLink(location.hash)) await openLink();
-setTimeout(loadAllDrawings, IDLE);
+setTimeout(() => void Promise.all([loadAllDrawings(), loadAllViews()]), IDLE);
 setTimeout(install, IDLE);
 addEventListener('hashchange', () => {
   if (isLink(location.hash)) void openLink();

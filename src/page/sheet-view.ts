@@ -7,14 +7,13 @@ import { createCompare } from './compare.ts';
 import type { Desk } from './desk.ts';
 import { createDrawing } from './drawing.ts';
 import { h } from './element.ts';
-import { createFigures } from './figures.ts';
-import { createFinds } from './find.ts';
 import { createFrom } from './from.ts';
 import { createGivens } from './given.ts';
 import { createGlance } from './glance.ts';
+import { createLater } from './later.ts';
+import { loadFigures, loadFinds, loadPractice } from './load-views.ts';
 import { createNarrative, type NarrativeState } from './narrative.ts';
 import { createNote } from './note.ts';
-import { createPractice } from './practice.ts';
 import { createProblemList } from './problem-list.ts';
 import { formatNumber } from './route.ts';
 import { createStack } from './stack.ts';
@@ -113,9 +112,9 @@ function createBlock(desk: Desk, sheet: Sheet, block: Exclude<Block, { kind: 'ca
     case 'given':
       return createGivens(desk, sheet, block);
     case 'find':
-      return createFinds(desk, sheet, block);
+      return createLater(loadFinds, (createFinds) => createFinds(desk, sheet, block));
     case 'practice':
-      return createPractice(desk, sheet, block);
+      return createLater(loadPractice, (createPractice) => createPractice(desk, sheet, block));
     case 'from':
       return createFrom(desk, sheet, block);
     case 'work':
@@ -129,7 +128,7 @@ function createBlock(desk: Desk, sheet: Sheet, block: Exclude<Block, { kind: 'ca
     case 'drawing':
       return createDrawing(desk, sheet, block);
     case 'figures':
-      return createFigures(desk, block);
+      return createLater(loadFigures, (createFigures) => createFigures(desk, block));
     case 'table':
       return createReferenceTable(desk, sheet, block);
     case 'steps':

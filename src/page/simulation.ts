@@ -4,8 +4,7 @@ import type { SpreadWriting } from '../sheet/spread/spread-words.ts';
 import type { Desk } from './desk.ts';
 import { createDrawn } from './drawn.ts';
 import { fill, h } from './element.ts';
-
-const loadHistogram = async () => (await import('../drawing/histogram.ts')).drawHistogram;
+import { loadHistogram } from './load-drawings.ts';
 
 const SAMPLES = 100_000;
 const SEED = 1;

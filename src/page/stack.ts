@@ -7,7 +7,6 @@ import { createDrawn } from './drawn.ts';
 import { fill, h } from './element.ts';
 import { loadChain } from './load-drawings.ts';
 import { createRow, sourceNote } from './margin.ts';
-import { createSpreadLine } from './spread-line.ts';
 import type { View } from './view.ts';
 import { createTrouble } from './waits.ts';
 
@@ -34,7 +33,8 @@ export function createStack(desk: Desk, sheet: Sheet, block: StackBlock): View {
       outcome.state === 'value'
         ? createAnswer(cell!, outcome.value, desk.system(), undefined)
         : createTrouble(desk, cell!);
-    const sure = outcome.state === 'value' ? createSpreadLine(desk, cell!) : undefined;
+    const sure =
+      outcome.state === 'value' ? desk.doubt()?.createSpreadLine(desk, cell!) : undefined;
     fill(answer, h('p', { class: 'work-name' }, cell!.label), shown, sure);
     drawn.redraw();
   }

@@ -12,7 +12,6 @@ import { createFunctionNotes } from './function-notes.ts';
 import { createRow, sourceNote } from './margin.ts';
 import { createFormula } from './math.ts';
 import { createNumberLeaves } from './number-leaves.ts';
-import { createSpreadLine } from './spread-line.ts';
 import type { View } from './view.ts';
 import { createTrouble } from './waits.ts';
 import { createWarnings } from './warnings.ts';
@@ -66,7 +65,7 @@ function createLine(desk: Desk, sheet: Sheet, cell: Cell, statement: WorkStateme
     fill(
       answer,
       worked ? answerOf(outcome.value) : createTrouble(desk, cell),
-      worked && createSpreadLine(desk, cell),
+      worked && desk.doubt()?.createSpreadLine(desk, cell),
       ...createWarnings(desk, cell),
     );
   }

@@ -1,4 +1,4 @@
-import type { DrawingDeclaration, DrawingSlot } from '../drawing/declaration.ts';
+import type { DrawingPlan, DrawingSlot } from '../drawing/declaration.ts';
 import type { Code } from '../language/code.ts';
 import type { Kind, Row } from '../language/kind.ts';
 import type { Place, Problem } from '../language/problem.ts';
@@ -137,7 +137,7 @@ export interface Drawing {
 }
 
 export interface LinkedDrawing {
-  readonly declaration: DrawingDeclaration;
+  readonly plan: DrawingPlan;
   readonly slots: readonly DrawnSlot[];
 }
 

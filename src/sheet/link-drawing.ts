@@ -1,5 +1,5 @@
-import type { DrawingDeclaration, DrawingSlot } from '../drawing/declaration.ts';
-import { DRAWINGS, findDrawing } from '../drawing/drawing-kinds.ts';
+import type { DrawingPlan, DrawingSlot } from '../drawing/declaration.ts';
+import { findPlan, PLANS } from '../drawing/drawing-plans.ts';
 import { type Kind, nameKind } from '../language/kind.ts';
 import { equalDimensions, NONE, nameDimension } from '../units/dimension.ts';
 import { nearest } from '../units/nearest.ts';
@@ -24,47 +24,47 @@ function createLinked(
   sheet: Sheet,
   context: LinkContext,
 ): LinkedDrawing {
-  const declaration = findDrawing(type.name);
-  if (declaration === undefined) {
+  const plan = findPlan(type.name);
+  if (plan === undefined) {
     const near = nearest(
       type.name,
-      DRAWINGS.map(({ name }) => name),
+      Object.values(PLANS).map(({ name }) => name),
     );
     throw linkFault('unknown-drawing', type, { name: type.name, near });
   }
   const slots: DrawnSlot[] = [];
-  for (const slot of bound) slots.push(linkSlot(slot, declaration, slots, sheet, context));
-  const missing = declaration.slots.filter(
+  for (const slot of bound) slots.push(linkSlot(slot, plan, slots, sheet, context));
+  const missing = plan.slots.filter(
     ({ name, optional }) => !optional && !slots.some(({ slot }) => slot.name === name),
   );
-  if (missing.length === 0) return { declaration, slots };
+  if (missing.length === 0) return { plan, slots };
   const names = missing.map(({ name }) => name).join(', ');
-  throw linkFault('missing-slot', type, { drawing: declaration.name, slots: names });
+  throw linkFault('missing-slot', type, { drawing: plan.name, slots: names });
 }
 
 function linkSlot(
   { name, expression }: DrawingSlotStatement,
-  declaration: DrawingDeclaration,
+  plan: DrawingPlan,
   taken: readonly DrawnSlot[],
   sheet: Sheet,
   context: LinkContext,
 ): DrawnSlot {
-  const slot = declaration.slots.find((candidate) => candidate.name === name.name);
+  const slot = plan.slots.find((candidate) => candidate.name === name.name);
   if (slot === undefined) {
     const near = nearest(
       name.name,
-      declaration.slots.map((candidate) => candidate.name),
+      plan.slots.map((candidate) => candidate.name),
     );
-    throw linkFault('unknown-slot', name, { drawing: declaration.name, slot: name.name, near });
+    throw linkFault('unknown-slot', name, { drawing: plan.name, slot: name.name, near });
   }
   if (taken.some((other) => other.slot === slot)) {
-    throw linkFault('repeated-slot', name, { drawing: declaration.name, slot: slot.name });
+    throw linkFault('repeated-slot', name, { drawing: plan.name, slot: slot.name });
   }
   const linked = linkFormula(expression, sheet, slot.name, context);
   if ('problems' in linked) throw new LinkFault(linked.problems[0]!);
   const misfit = findMisfit(slot, linked.formula.kind);
   if (misfit !== undefined) {
-    const where = `${slot.name} of drawing ${declaration.name}`;
+    const where = `${slot.name} of drawing ${plan.name}`;
     throw linkFault('wrong-kind', expression, {
       where,
       expected: misfit,

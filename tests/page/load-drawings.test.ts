@@ -3,7 +3,12 @@ import { loadAllDrawings, loadChain, loadChart, loadGauge } from '../../src/page
 
 test('each kind of drawing can be had', async () => {
   const chart = await loadChart();
-  expect(Object.keys(chart).sort()).toEqual(['chartSVG', 'chartSentence', 'createChartTable']);
+  expect(Object.keys(chart).sort()).toEqual([
+    'chartSVG',
+    'chartSentence',
+    'createChartTable',
+    'sweepChart',
+  ]);
   expect((await loadChain()).name).toBe('drawChain');
   expect((await loadGauge()).name).toBe('drawGauge');
 });

@@ -18,7 +18,7 @@ function link(...lines: readonly string[]) {
 
 test('each slot is bound to its formula, and knows what it is of the drawing', () => {
   const { linked } = link('readings = 2 * readings', 'offset = offset');
-  expect(linked!.declaration.name).toBe('dial');
+  expect(linked!.plan.name).toBe('dial');
   expect(linked!.slots.map(({ slot }) => slot.name)).toEqual(['angles', 'readings', 'offset']);
 });
 

@@ -1,5 +1,6 @@
 import { atClock } from '../clock.ts';
 import type { DrawingData, DrawingDeclaration, DrawingPaper } from '../declaration.ts';
+import { PLANS } from '../drawing-plans.ts';
 import { drawKey, type KeyEntry, layOutKey } from '../key.ts';
 import { createLettering } from '../lettering.ts';
 import { line, polygon } from '../shapes.ts';
@@ -7,8 +8,6 @@ import { createElement, createPen, createRoot, type Pen } from '../svg.ts';
 import { type DialLayout, layOutDial } from './dial-layout.ts';
 import { sayDowel, sayOffset, sayReadings } from './dial-words.ts';
 
-const ANGLE = [0, 0, 0, 1] as const;
-const LENGTH = [1, 0, 0, 0] as const;
 const HALF_TURN = Math.PI;
 const KEY_WIDTH = 520;
 /** ISO 128: the thin line with a long and a short dash is a centre line. */
@@ -19,45 +18,7 @@ const CENTRE_LINE = '12 3 3 3';
  * their own that is far larger than the circle's, and says so.
  */
 export const DIAL: DrawingDeclaration = {
-  name: 'dial',
-  doc: 'Dial readings at their clock positions, the wall of the bore as they show it, how far and which way it is off centre, and where the dowels are turned to. Angles are true; readings and offset are exaggerated alike.',
-  slots: [
-    { name: 'angles', shape: 'list', dimension: ANGLE, doc: 'clockwise from 12 o’clock' },
-    {
-      name: 'readings',
-      shape: 'list',
-      dimension: LENGTH,
-      doc: 'plunger in positive, dial on the crank',
-    },
-    {
-      name: 'offset',
-      shape: 'quantity',
-      dimension: LENGTH,
-      optional: true,
-      doc: 'fitted offset of the bore',
-    },
-    {
-      name: 'direction',
-      shape: 'quantity',
-      dimension: ANGLE,
-      optional: true,
-      doc: 'high side, the bore’s centre lies opposite',
-    },
-    {
-      name: 'dowel',
-      shape: 'quantity',
-      dimension: LENGTH,
-      optional: true,
-      doc: 'offset of the dowels, 0 for plain ones',
-    },
-    {
-      name: 'dowel_direction',
-      shape: 'quantity',
-      dimension: ANGLE,
-      optional: true,
-      doc: 'where their throw points',
-    },
-  ],
+  ...PLANS.dial,
   draw: drawDial,
   describe: (data) =>
     [sayReadings(data), sayOffset(data), sayDowel(data)]

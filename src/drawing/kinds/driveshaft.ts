@@ -1,5 +1,6 @@
-import type { DrawingData, DrawingDeclaration, DrawingPaper, DrawingSlot } from '../declaration.ts';
+import type { DrawingData, DrawingDeclaration, DrawingPaper } from '../declaration.ts';
 import { drawDimensions, type LevelDimension, layOutDimensions } from '../dimension-rows.ts';
+import { PLANS } from '../drawing-plans.ts';
 import { drawFlags, type Flag, layOutFlags } from '../flags.ts';
 import { createLettering, lettersHeight } from '../lettering.ts';
 import { hatch, line, polygon } from '../shapes.ts';
@@ -7,7 +8,6 @@ import { createElement, createPen, createRoot, formatAttribute, type Pen } from 
 import { wrapText } from '../wrap-text.ts';
 import { createDriveshaftScene, type DriveshaftScene } from './driveshaft-scene.ts';
 
-const LENGTH = [1, 0, 0, 0] as const;
 const SIZE = 13;
 /** Room beside the shaft for arrows that point at a short dimension from outside. */
 const MARGIN = 20;
@@ -22,28 +22,10 @@ const CROSS = 0.17;
 
 /** Side view of a driveshaft in its place between gearbox and axle. */
 export const DRIVESHAFT: DrawingDeclaration = {
-  name: 'driveshaft',
-  doc: 'Side view of a driveshaft at ride height, gearbox to the left, to scale: tail and slip yoke with the way that is left to its stop, both joint centres, the tube between its welds.',
-  slots: [
-    length('length', 'from joint centre to joint centre'),
-    length('tube_diameter', 'outside diameter of the tube'),
-    extra('tube_length', 'bare tube from weld to weld'),
-    extra('front_weld', 'from the front joint’s centre to its weld'),
-    extra('seal_to_joint', 'from the tail seal’s face to the front joint’s centre'),
-    extra('engaged', 'splines engaged, drawn from the seal’s face into the tail'),
-    extra('set_back', 'way of the slip yoke to its stop; below 0 it is past it'),
-  ],
+  ...PLANS.driveshaft,
   draw,
   describe,
 };
-
-function length(name: string, doc: string): DrawingSlot {
-  return { name, shape: 'quantity', dimension: LENGTH, doc };
-}
-
-function extra(name: string, doc: string): DrawingSlot {
-  return { ...length(name, doc), optional: true };
-}
 
 /** From metres to px, one scale both ways; `y` counts from the top of the figure, `up` from the axis. */
 interface Frame {

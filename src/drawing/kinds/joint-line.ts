@@ -1,41 +1,18 @@
-import type { Dimension } from '../../units/dimension.ts';
-import type { DrawingData, DrawingDeclaration, DrawingPaper, DrawingSlot } from '../declaration.ts';
+import type { DrawingData, DrawingDeclaration, DrawingPaper } from '../declaration.ts';
 import { drawDimensions, layOutDimensions } from '../dimension-rows.ts';
+import { PLANS } from '../drawing-plans.ts';
 import { drawFlags, type Flag, layOutFlags } from '../flags.ts';
 import { createLettering, lettersHeight } from '../lettering.ts';
 import { line } from '../shapes.ts';
 import { createElement, createPen, createRoot, formatAttribute, type Pen } from '../svg.ts';
 import { wrapText } from '../wrap-text.ts';
 
-const ANGLE: Dimension = [0, 0, 0, 1];
-const LENGTH: Dimension = [1, 0, 0, 0];
-
 /** Gearbox, shaft and pinion from the side, with the angles of both joints. */
 export const JOINT_LINE: DrawingDeclaration = {
-  name: 'joint_line',
-  doc: 'Side view of gearbox, shaft and pinion with their slopes and the angles of both joints; thin, how they lay before. Lengths to scale; heights may be drawn larger, and the drawing then says how many times.',
-  slots: [
-    angle('gearbox_slope', 'slope of the gearbox, positive down to the rear'),
-    angle('shaft_slope', 'slope of the shaft'),
-    angle('pinion_slope', 'slope of the pinion'),
-    {
-      name: 'shaft_length',
-      shape: 'quantity',
-      dimension: LENGTH,
-      doc: 'from joint centre to joint centre',
-    },
-    { ...angle('front_angle', 'working angle of the front joint'), optional: true },
-    { ...angle('rear_angle', 'working angle of the rear joint'), optional: true },
-    { ...angle('before_gearbox_slope', 'slope of the gearbox before'), optional: true },
-    { ...angle('before_shaft_slope', 'slope of the shaft before'), optional: true },
-  ],
+  ...PLANS.joint_line,
   draw,
   describe,
 };
-
-function angle(name: string, doc: string): DrawingSlot {
-  return { name, shape: 'quantity', dimension: ANGLE, doc };
-}
 
 type Point = readonly [rearward: number, up: number];
 

@@ -1,11 +1,11 @@
 import type { DrawingData, DrawingDeclaration, DrawingPaper } from '../declaration.ts';
+import { PLANS } from '../drawing-plans.ts';
 import { drawKey, type KeyEntry, layOutKey } from '../key.ts';
 import { hatch, line, polygon } from '../shapes.ts';
 import { createElement, createPen, createRoot, type Pen } from '../svg.ts';
 import { alongArm, drawLettered, type LetteredDimension, level } from './pedal-dimensions.ts';
 import { layOutPedal, MASTER, onArm, type PedalLayout, type Point } from './pedal-layout.ts';
 
-const LENGTH = [1, 0, 0, 0] as const;
 /** From this width on the key stands beside the drawing. */
 const WIDE = 620;
 /** ISO 128: a thin line with a long and two short dashes is another position of a moving part. */
@@ -15,50 +15,7 @@ const ARM = 7;
 
 /** The pedal in side view, to scale: at rest, on its stop, the stop on the bulkhead. */
 export const PEDAL: DrawingDeclaration = {
-  name: 'pedal',
-  doc: 'A hanging pedal in side view and to scale: at rest, pressed on to its stop, with pushrod, bulkhead and stop. The front of the car is on the left.',
-  slots: [
-    {
-      name: 'pad_radius',
-      shape: 'quantity',
-      dimension: LENGTH,
-      doc: 'pivot to the middle of the pad',
-    },
-    {
-      name: 'pad_travel',
-      shape: 'quantity',
-      dimension: LENGTH,
-      doc: 'pad from rest to the stop, straight',
-    },
-    {
-      name: 'rod_radius',
-      shape: 'quantity',
-      dimension: LENGTH,
-      optional: true,
-      doc: 'pivot to the pushrod',
-    },
-    {
-      name: 'stop_radius',
-      shape: 'quantity',
-      dimension: LENGTH,
-      optional: true,
-      doc: 'pivot to where the stop meets the arm',
-    },
-    {
-      name: 'stop_length',
-      shape: 'quantity',
-      dimension: LENGTH,
-      optional: true,
-      doc: 'bulkhead to the face of the stop',
-    },
-    {
-      name: 'floor',
-      shape: 'quantity',
-      dimension: LENGTH,
-      optional: true,
-      doc: 'pad at rest to the floor',
-    },
-  ],
+  ...PLANS.pedal,
   draw: drawPedal,
   describe: (data) => {
     const said = listSizes(data).map(({ text }) => text);

@@ -1,6 +1,6 @@
-import type { Dimension } from '../../units/dimension.ts';
-import type { DrawingData, DrawingDeclaration, DrawingPaper, DrawingSlot } from '../declaration.ts';
+import type { DrawingData, DrawingDeclaration, DrawingPaper } from '../declaration.ts';
 import { drawDimensions, type LevelDimension, layOutDimensions } from '../dimension-rows.ts';
+import { PLANS } from '../drawing-plans.ts';
 import { drawFlags, type Flag, layOutFlags } from '../flags.ts';
 import { createLettering, lettersHeight } from '../lettering.ts';
 import { hatch, line, type Rectangle } from '../shapes.ts';
@@ -8,7 +8,6 @@ import { createElement, createPen, createRoot, formatAttribute, type Pen } from 
 import { wrapText } from '../wrap-text.ts';
 import { createPilotScene, type PilotPart, type PilotScene } from './pilot-scene.ts';
 
-const LENGTH: Dimension = [1, 0, 0, 0];
 const SIZE = 13;
 const MARGIN = 10;
 /** No section grows taller than this on wide paper. */
@@ -21,40 +20,10 @@ const NEIGHBOUR = '12 3 3 3 3 3';
 
 /** Section along the crank's axis: crank, pilot, input shaft and the hub of the disc. */
 export const PILOT: DrawingDeclaration = {
-  name: 'pilot',
-  doc: 'Section along the axis, to scale: how far the spigot of the input shaft reaches into its bush in the crank, what is left beyond its tip and before its shoulder, and where the hub stands on the splines.',
-  slots: [
-    length('reach', 'the tip of the spigot past the rear face of the crank flange'),
-    length('nose', 'diameter of the spigot'),
-    length('spigot', 'length of the spigot, tip to shoulder'),
-    length('bush_depth', 'rear edge of the bush below the flange'),
-    length('bush_length', 'length of the bush'),
-    length('bush_outer', 'outside of the bush'),
-    length('bush_bore', 'bore of the bush'),
-    length('bore_depth', 'hole in the crank, from the flange to its bottom'),
-    length('engaged', 'spigot in the bush'),
-    length('end_clearance', 'room beyond the tip'),
-    length('shoulder_clearance', 'room between bush and shoulder'),
-    extra('boss', 'diameter of the metal around the bush'),
-    extra('spline_from_tip', 'where the splines begin behind the tip'),
-    extra('spline_length', 'length of the splines'),
-    extra('spline_outer', 'outside of the splines'),
-    extra('flywheel', 'friction face of the flywheel behind the flange'),
-    extra('hub_near', 'where the hub begins behind the flange'),
-    extra('hub_length', 'length of the hub'),
-    extra('hub_outer', 'outside of the hub'),
-  ],
+  ...PLANS.pilot,
   draw,
   describe,
 };
-
-function length(name: string, doc: string): DrawingSlot {
-  return { name, shape: 'quantity', dimension: LENGTH, doc };
-}
-
-function extra(name: string, doc: string): DrawingSlot {
-  return { ...length(name, doc), optional: true };
-}
 
 /** From metres to px; `y` counts from the top of the section. */
 interface Frame {

@@ -1,6 +1,6 @@
-import type { Dimension } from '../../units/dimension.ts';
-import type { DrawingData, DrawingDeclaration, DrawingPaper, DrawingSlot } from '../declaration.ts';
+import type { DrawingData, DrawingDeclaration, DrawingPaper } from '../declaration.ts';
 import { drawDimensions, type LevelDimension, layOutDimensions } from '../dimension-rows.ts';
+import { PLANS } from '../drawing-plans.ts';
 import { drawFlags, type Flag, layOutFlags } from '../flags.ts';
 import { createLettering, lettersHeight } from '../lettering.ts';
 import { arrowhead, hatch, line } from '../shapes.ts';
@@ -8,29 +8,12 @@ import { createElement, createPen, createRoot, formatAttribute, type Pen } from 
 import { textWidth } from '../text-width.ts';
 import { wrapText } from '../wrap-text.ts';
 
-const LENGTH: Dimension = [1, 0, 0, 0];
-
 /** Side view of an engine that tilts about its mounts while its tail is let down. */
 export const TAIL_DROP: DrawingDeclaration = {
-  name: 'tail_drop',
-  doc: 'Side view, to scale: engine and gearbox as they stand and, thin, with the tail let down; what meets the bulkhead.',
-  slots: [
-    length('mount_to_tail', 'engine mounts back to the tail, level'),
-    length('tail_below', 'how much lower than the mounts the tail stands'),
-    length('head_reach', 'from the mounts back to the point that meets the bulkhead first'),
-    length('head_height', 'that point above the mounts'),
-    length('bulkhead_gap', 'from that point back to the bulkhead'),
-    length('drop', 'how far the tail is let down'),
-    { ...length('drop_limit', 'how far it may be let down'), optional: true },
-    { ...length('gap_left', 'what is left to the bulkhead then'), optional: true },
-  ],
+  ...PLANS.tail_drop,
   draw,
   describe,
 };
-
-function length(name: string, doc: string): DrawingSlot {
-  return { name, shape: 'quantity', dimension: LENGTH, doc };
-}
 
 type Point = readonly [rearward: number, up: number];
 

@@ -1,5 +1,6 @@
-import type { DrawingData, DrawingDeclaration, DrawingPaper, DrawingSlot } from '../declaration.ts';
+import type { DrawingData, DrawingDeclaration, DrawingPaper } from '../declaration.ts';
 import { drawDimensions, layOutDimensions } from '../dimension-rows.ts';
+import { PLANS } from '../drawing-plans.ts';
 import { drawKey, layOutKey } from '../key.ts';
 import { createLettering } from '../lettering.ts';
 import { hatch, line } from '../shapes.ts';
@@ -17,7 +18,6 @@ import {
 } from './tunnel-opening-scene.ts';
 import { describeOpening } from './tunnel-opening-words.ts';
 
-const LENGTH = [1, 0, 0, 0] as const;
 /** Width of the hatching beside the tunnel's flat. */
 const STRIP = 7;
 /** Between the figure and what is dimensioned beside it. */
@@ -26,41 +26,10 @@ const KEY_WIDTH = 520;
 
 /** The opening in the tunnel, seen from above, as it is to be marked and cut. */
 export const TUNNEL_OPENING: DrawingDeclaration = {
-  name: 'tunnel_opening',
-  doc: 'The opening in the tunnel from above, front of the car at the top, to scale: the hole with round ends and its saw’s centres from the datum, the least hole, the bezel over it, the tunnel’s flat, and where the lever passes in each gear.',
-  slots: [
-    length('hole_front', 'the opening’s front edge, behind the datum; in front of it below 0'),
-    length('hole_rear', 'its rear edge, behind the datum'),
-    length('hole_width', 'its width, and the diameter of its round ends'),
-    extra('hole_aside', 'its middle, right of the tunnel’s middle'),
-    extra('least_length', 'the least hole, fore and aft'),
-    extra('least_width', 'the least hole, across'),
-    extra('bezel_front', 'the bezel’s front edge, behind the datum'),
-    extra('bezel_rear', 'its rear edge, behind the datum'),
-    extra('bezel_width', 'the bezel, across'),
-    extra('bezel_aside', 'its middle, right of the tunnel’s middle'),
-    extra('tunnel_width', 'flat of the tunnel’s top, across'),
-    list('lever_back', 'the lever at the tunnel in each gear, behind the datum'),
-    list('lever_right', 'the same, right of the tunnel’s middle'),
-    list('lever_length', 'half of the lever there, fore and aft'),
-    list('lever_width', 'half of the lever there, across'),
-    { name: 'gears', shape: 'texts', optional: true, doc: 'names of the gears' },
-  ],
+  ...PLANS.tunnel_opening,
   draw,
   describe: (data) => describeOpening(data, createTunnelScene(data)),
 };
-
-function length(name: string, doc: string): DrawingSlot {
-  return { name, shape: 'quantity', dimension: LENGTH, doc };
-}
-
-function extra(name: string, doc: string): DrawingSlot {
-  return { ...length(name, doc), optional: true };
-}
-
-function list(name: string, doc: string): DrawingSlot {
-  return { ...extra(name, doc), shape: 'list' };
-}
 
 function draw(data: DrawingData, paper: DrawingPaper): SVGElement {
   const pen = createPen(paper);
