@@ -83,7 +83,7 @@ function installable(): PluginOption {
     registerType: 'prompt',
     injectRegister: false,
     workbox: {
-      globPatterns: ['**/*.{js,css,html,md,json,svg,png,woff2,webmanifest}'],
+      globPatterns: ['**/*.{js,css,html,md,json,svg,png,woff,woff2,wasm,webmanifest}'],
       maximumFileSizeToCacheInBytes: 5_000_000,
       inlineWorkboxRuntime: true,
       cleanupOutdatedCaches: true,

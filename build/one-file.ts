@@ -7,6 +7,7 @@ import type { Plugin } from 'vite';
 const INSIDE: Readonly<Record<string, string>> = {
   './make-worker.ts': locate('make-worker-inside.ts'),
   './shipped.ts': locate('shipped-inside.ts'),
+  './export-files.ts': locate('export-files-inside.ts'),
 };
 
 /**

@@ -35,14 +35,14 @@ export async function makeBundle(
   sheets: readonly Sheet[],
   options: BundleOptions,
   tools: BundleTools,
-  onProgress: (share: number) => void = () => {},
+  onProgress: (share: number) => void | Promise<void> = () => {},
 ): Promise<Uint8Array> {
   const files: Zippable = {};
   const contents = sheets.map((sheet) => readSheetContents(standing, sheet, options));
   const all = contents.flatMap(({ figures }) => figures);
   for (const [i, figure] of all.entries()) {
     Object.assign(files, await writeFigure(figure, options, tools));
-    onProgress((i + 1) / all.length);
+    await onProgress((i + 1) / all.length);
   }
   for (const { sheet, tables } of contents)
     Object.assign(files, writeTables(sheet, tables, options));

@@ -42,3 +42,8 @@ export function sizeForPrint(tree: SvgTree, mm: number): SvgTree {
   const tall = Math.round((mm * height * 1000) / width) / 1000;
   return { ...tree, attributes: { ...tree.attributes, width: `${mm}mm`, height: `${tall}mm` } };
 }
+
+/** Pixels of a picture from side to side. */
+export function pixelsAcross(mm: number, dotsPerInch: number): number {
+  return Math.round((mm / MM_PER_INCH) * dotsPerInch);
+}

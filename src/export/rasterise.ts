@@ -1,6 +1,6 @@
 import { initWasm, Resvg } from '@resvg/resvg-wasm';
 import type { Pixels } from './png.ts';
-import { MM_PER_INCH } from './print-size.ts';
+import { pixelsAcross } from './print-size.ts';
 
 /** Turns a stand-alone drawing whose lettering is outlined into pixels: the same ones everywhere. */
 export type Rasterise = (svg: string, width: number, dotsPerInch: number) => Pixels;
@@ -24,9 +24,4 @@ export async function createRasteriser(wasm: () => Promise<ArrayBuffer>): Promis
     drawn.free();
     return pixels;
   };
-}
-
-/** @param width mm */
-export function pixelsAcross(width: number, dotsPerInch: number): number {
-  return Math.round((width / MM_PER_INCH) * dotsPerInch);
 }

@@ -124,6 +124,18 @@ export function withNote(job: Job, sheet: string, block: string, text: string): 
   return { ...job, notes: withNested(job.notes, sheet, block, note) };
 }
 
+/** Words of one's own under a figure; undefined where those made from the data stand. */
+export function captionIn(job: Job, sheet: string, figure: string): Caption | undefined {
+  return own(own(job.captions, sheet) ?? {}, figure);
+}
+
+/** The job with the words under one figure set; none at all takes back what is made from the data. */
+export function withCaption(job: Job, sheet: string, figure: string, words: Caption): Job {
+  const kept = Object.entries(words).filter(([, text]) => text !== undefined && text !== '');
+  const caption = kept.length === 0 ? undefined : (Object.fromEntries(kept) as Caption);
+  return { ...job, captions: withNested(job.captions, sheet, figure, caption) };
+}
+
 /** The job with one more answer to a practice question. */
 export function withAttempt(job: Job, sheet: string, question: string, attempt: Attempt): Job {
   const before = own(own(job.attempts, sheet) ?? {}, question) ?? [];

@@ -1,4 +1,4 @@
-import type { Attempt, Job } from '../job/record.ts';
+import type { Attempt, Caption, Job } from '../job/record.ts';
 import type { Value } from '../language/kind.ts';
 import type { Book } from '../sheet/book.ts';
 import type { Cell, Check, Formula, GivenCell } from '../sheet/cell.ts';
@@ -57,6 +57,9 @@ export interface Desk {
   setWorker(name: string): void;
   noteOn(sheet: string, block: string): string;
   setNote(sheet: string, block: string, text: string): void;
+  /** Words of one's own under a figure, in place of those made from its data. */
+  captionOn(sheet: string, figure: string): Caption;
+  setCaption(sheet: string, figure: string, words: Caption): void;
 }
 
 /** How sure results are, and how that is shown. */

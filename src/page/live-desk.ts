@@ -1,11 +1,13 @@
 import { type History, record, redo, undo } from '../job/history.ts';
 import {
+  captionIn,
   changedEntries,
   entryIn,
   type Job,
   noteIn,
   tickIn,
   withAttempt,
+  withCaption,
   withEntry,
   withNote,
   withSheetVersion,
@@ -155,6 +157,13 @@ export function createLiveDesk(options: DeskOptions): LiveDesk {
       if (text === (noteIn(history.job, sheet, block) ?? '')) return;
       const job = stamp(withNote(history.job, sheet, block, text), sheet);
       follow(record(history, `note on ${block}`, job));
+    },
+    captionOn: (sheet, figure) => captionIn(history.job, sheet, figure) ?? {},
+    setCaption(sheet, figure, words) {
+      const before = captionIn(history.job, sheet, figure) ?? {};
+      if (before.caption === words.caption && before.alt === words.alt) return;
+      const job = stamp(withCaption(history.job, sheet, figure, words), sheet);
+      follow(record(history, `words under ${figure}`, job));
     },
     chooseSystem(system) {
       follow(record(history, `units to ${system}`, withSystem(history.job, system)));

@@ -15,6 +15,7 @@ import { loadFigures, loadFinds, loadPractice } from './load-views.ts';
 import { createNarrative, type NarrativeState } from './narrative.ts';
 import { createNote } from './note.ts';
 import { createProblemList } from './problem-list.ts';
+import { createPublish } from './publish.ts';
 import { formatNumber } from './route.ts';
 import { createStack } from './stack.ts';
 import { createSteps } from './steps.ts';
@@ -49,6 +50,8 @@ export function createSheetView(desk: Desk, sheet: Sheet): SheetView {
   if (glance !== undefined) views.push(glance);
   const compare = createCompare(desk, sheet);
   if (compare !== undefined) views.push(compare);
+  const publish = createPublish(desk, sheet);
+  if (publish !== undefined) views.push(publish);
   return {
     sheet,
     title,
@@ -56,7 +59,7 @@ export function createSheetView(desk: Desk, sheet: Sheet): SheetView {
       title,
       ...[list, glance?.element].filter((node) => node !== undefined),
       ...nodes,
-      ...(compare === undefined ? [] : [compare.element]),
+      ...[compare?.element, publish?.element].filter((node) => node !== undefined),
     ],
     refresh(cells) {
       for (const view of views) if (view.cells.some((cell) => cells.has(cell))) view.refresh();
