@@ -1,5 +1,6 @@
 import type { Kind } from '../language/kind.ts';
 import { printText } from '../language/print-text.ts';
+import type { Expression } from '../language/tree.ts';
 import type { Find, GivenCell, LinkedFind } from '../sheet/cell.ts';
 import { inferDisplayUnit } from '../sheet/display-unit.ts';
 import { answerFind } from '../sheet/find/find-given.ts';
@@ -84,11 +85,16 @@ function createShow(desk: Desk, sheet: Sheet, { given, result, target }: LinkedF
   return {
     given: (value) => show(value, cell.kind!, finer(cell.display)),
     result: (value) => show(value, target.kind, display),
+    targetName: nameOf(target.tree),
     givenName: cell.label.charAt(0).toLowerCase() + cell.label.slice(1),
-    resultName: (named?.label ?? printText(tree).replaceAll('_', ' ')).replace(/^./, (c) =>
-      c.toLowerCase(),
-    ),
+    resultName: nameOf(tree),
   };
+
+  function nameOf(formula: Expression): string {
+    const own =
+      formula.type === 'name' ? desk.book.find(sheet.name, formula.name)?.label : undefined;
+    return (own ?? printText(formula).replaceAll('_', ' ')).replace(/^./, (c) => c.toLowerCase());
+  }
 }
 
 function unitsIn(desk: Desk, sheet: Sheet, { kinds }: LinkedFind['result']) {

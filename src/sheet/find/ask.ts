@@ -24,7 +24,7 @@ export interface Asked {
 }
 
 export type Understood =
-  | { readonly state: 'question'; readonly question: Question }
+  | { readonly state: 'question'; readonly question: Question & { readonly target: number } }
   /** The given is no single figure, but it is picked from a table: its rows can be tried. */
   | { readonly state: 'rows'; readonly target: number }
   | { readonly state: 'refused'; readonly sentence: string };

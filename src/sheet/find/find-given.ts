@@ -1,3 +1,4 @@
+import type { Memory } from '../../language/memory.ts';
 import { namesIn } from '../../language/walk.ts';
 import type { Book } from '../book.ts';
 import type { Formula, GivenCell, LinkedFind } from '../cell.ts';
@@ -8,8 +9,10 @@ import { findRoots, type Root } from './find-roots.ts';
 
 /** The answer to "which given makes the result equal the target?". All in SI. */
 export interface Found {
-  /** Undefined where the target itself has no value. */
+  /** As the given stands now; undefined where the target itself has no value. */
   readonly target: number | undefined;
+  /** True where the target hangs on the given too, and is another at each place. */
+  readonly moves: boolean;
   readonly from: number;
   readonly to: number;
   /** Every value of the given that meets the target, in rising order; a stretch where it does throughout has two ends. */
@@ -25,6 +28,8 @@ export interface Found {
 export interface Tried {
   readonly given: number;
   readonly result: number;
+  /** What the target is there. */
+  readonly target: number;
 }
 
 /** A question put together at the page or the terminal rather than in a sheet. */
@@ -32,7 +37,8 @@ export interface Question {
   readonly sheet: string;
   readonly given: number;
   readonly result: Formula;
-  readonly target: number;
+  /** A number, or a formula, which may hang on the given as well. */
+  readonly target: number | Formula;
   readonly from: number;
   readonly to: number;
   readonly near?: readonly number[];
@@ -55,7 +61,7 @@ export function answerFind(
     sheet,
     given: find.given,
     result: find.result,
-    target: number(find.target),
+    target: find.target,
     from,
     to,
   };
@@ -68,30 +74,56 @@ export function answerFind(
 
 /** Searches a range of one given for all values that make a result equal to a target. */
 export function findGiven(book: Book, frame: Frame, question: Question): Found {
-  const { given, result, target, from, to, near = [] } = question;
-  const needs = namesIn(result.tree).flatMap(
-    (name) => book.find(question.sheet, name)?.index ?? [],
-  );
-  const probe = createProbe(book, frame, [given], needs);
-  const at = (x: number) => result.code.run(probe.memoryAt([x])) as number;
-  const tried = (x: number): Tried => ({ given: x, result: at(x) });
-  const hangs = needs.includes(given) || upstreamOf(book.cells, needs).has(given);
-  if (Number.isNaN(target)) return empty(undefined, from, to);
+  const { from, to, near = [] } = question;
+  const { tried, hangs, moves } = createTrial(book, frame, question);
+  const present = targetIn(question.target, frame.memory);
+  const target = Number.isNaN(present) ? undefined : present;
   const [low, high] = from < to ? [from, to] : [to, from];
-  const scale = Math.max(Math.abs(target), Math.abs(at(low)) || 0, Math.abs(at(high)) || 0);
-  const { roots, closest, varies } = findRoots((x) => at(x) - target, low, high, scale || 1);
-  const stocked = near.map(tried).filter((one) => Number.isFinite(one.result));
+  const base = { target, moves, from: low, to: high };
+  if (target === undefined && !moves) {
+    return { ...base, solutions: [], closest: undefined, depends: true, stocked: [] };
+  }
+  const sizes = [tried(low), tried(high)].flatMap((one) => [one.result, one.target]);
+  const scale = sizes.reduce((most, size) => Math.max(most, Math.abs(size) || 0), 0);
+  const { roots, closest, varies } = findRoots((x) => missBy(tried(x)), low, high, scale || 1);
+  const depends = hangs && (varies || moves);
+  const stocked = near.map(tried).filter((one) => Number.isFinite(missBy(one)));
   return {
-    target,
-    from: low,
-    to: high,
-    solutions: hangs && varies ? roots : [],
+    ...base,
+    solutions: depends ? roots : [],
     closest: closest && tried(closest.x),
-    depends: hangs && varies,
-    stocked: stocked.sort((a, b) => Math.abs(a.result - target) - Math.abs(b.result - target)),
+    depends,
+    stocked: stocked.sort((a, b) => Math.abs(missBy(a)) - Math.abs(missBy(b))),
   };
 }
 
-function empty(target: number | undefined, from: number, to: number): Found {
-  return { target, from, to, solutions: [], closest: undefined, depends: true, stocked: [] };
+function missBy({ result, target }: Tried): number {
+  return result - target;
+}
+
+function targetIn(target: Question['target'], memory: Memory): number {
+  return typeof target === 'number' ? target : (target.code.run(memory) as number);
+}
+
+/** The sheet worked with other values for the given, and whether result and target hang on it at all. */
+function createTrial(book: Book, frame: Frame, { sheet, given, result, target }: Question) {
+  const cellsOf = ({ tree }: Formula) =>
+    namesIn(tree).flatMap((name) => book.find(sheet, name)?.index ?? []);
+  const isReached = (cells: readonly number[]) => upstreamOf(book.cells, cells).has(given);
+  const needs = cellsOf(result);
+  const aims = typeof target === 'number' ? [] : cellsOf(target);
+  const probe = createProbe(book, frame, [given], [...needs, ...aims]);
+  const moves = isReached(aims);
+  return {
+    hangs: moves || isReached(needs),
+    moves,
+    tried(x: number): Tried {
+      const memory = probe.memoryAt([x]);
+      return {
+        given: x,
+        result: result.code.run(memory) as number,
+        target: targetIn(target, memory),
+      };
+    },
+  };
 }

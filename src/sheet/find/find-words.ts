@@ -9,20 +9,24 @@ export interface FindShow {
   /** What is searched for, as a name: "axle ratio". */
   readonly givenName: string;
   readonly resultName: string;
+  /** What the result is to equal, where that is no figure but a value of its own: "road load". */
+  readonly targetName?: string;
 }
 
 /** The answer to a question asked backwards, in one sentence. */
 export function describeFound(found: Found, show: FindShow): string {
-  const { target, solutions, closest, depends, from, to } = found;
+  const { target, moves, solutions, closest, depends, from, to } = found;
   const range = `between ${show.given(from)} and ${show.given(to)}`;
-  if (target === undefined) return 'There is no target yet.';
+  if (target === undefined && !moves) return 'There is no target yet.';
   if (closest === undefined) return `${capital(show.resultName)} has no value anywhere ${range}.`;
   if (!depends) {
     return `${capital(show.resultName)} does not depend on ${show.givenName}: it is ${show.result(closest.result)} throughout.`;
   }
-  const wanted = `${show.resultName} ${show.result(target)}`;
+  const aim = moves ? `equal to ${show.targetName ?? 'the target'}` : show.result(target!);
+  const wanted = `${show.resultName} ${aim}`;
   if (solutions.length === 0) {
-    return `Nothing ${range} gives ${wanted}; nearest is ${show.given(closest.given)}, which gives ${show.result(closest.result)}.`;
+    const against = moves ? ` against ${show.result(closest.target)}` : '';
+    return `Nothing ${range} gives ${wanted}; nearest is ${show.given(closest.given)}, which gives ${show.result(closest.result)}${against}.`;
   }
   const values = solutions.map(({ from: low, to: high }) =>
     low === high ? show.given(low) : `anything from ${show.given(low)} to ${show.given(high)}`,
