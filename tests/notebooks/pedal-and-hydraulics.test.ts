@@ -50,6 +50,12 @@ describe('the worked example', () => {
   });
 });
 
+test('a thou of the disc’s cushion is a sixteenth of an inch at the pad', () => {
+  const pad = (free: string) =>
+    numberIn(pedal({ '70-release-bearing/disc_free': free }), 'pad_to_free', 'in');
+  expect(16 * (pad('0.331') - pad('0.330'))).toBeCloseTo(1, 0);
+});
+
 test('the hole of the ring is subtracted', () => {
   const [ring, plain] = [pedal(), pedal({ slave_hole: '0' })];
   expect(numberIn(plain, 'area_ratio', '')).toBeCloseTo(
@@ -182,6 +188,8 @@ describe('windows', () => {
     ['travel_to_free', 'below', { '70-release-bearing/lever_ratio': '2.5' }, 'Less than any usual'],
     ['travel_to_free', 'above', { '70-release-bearing/lever_ratio': '6' }, 'More than a usual'],
     ['room_for_stop', 'below', { finger_limit: '0.340' }, 'hand-made stop'],
+    ['lift_at_stop', 'below', { finger_limit: '0.120' }, 'drags as soon as it is warm'],
+    ['lift_at_stop', 'above', { finger_limit: '0.450' }, 'the fingers and the pivot ring'],
     ['pad_at_stop', 'below', { master_bore: '1 1/8' }, 'Short and sudden'],
     ['pad_at_stop', 'above', { master_bore: '5/8' }, 'More than a leg likes'],
     ['pad_in_hand', 'below', { finger_limit: '0.355' }, 'gears will grate'],
