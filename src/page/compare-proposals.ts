@@ -18,6 +18,7 @@ import { formatUnit } from '../units/format-unit.ts';
 import type { ShownColumn } from './compare-view.ts';
 import type { Desk } from './desk.ts';
 import { fill, h } from './element.ts';
+import { formatEntry } from './field-unit.ts';
 
 export interface Proposals {
   readonly element: HTMLElement;
@@ -214,7 +215,7 @@ function createAdding({ desk, sheet, variant, id }: ProposalOptions): HTMLElemen
   function add(): void {
     const cell = offered.find(({ index }) => String(index) === select.value);
     if (cell === undefined) return;
-    const text = desk.entryOf(cell)?.text ?? textOf(cell);
+    const text = entryText(desk, cell) ?? textOf(cell);
     desk.replace(
       `${variant.name}: ${cell.label} different`,
       withDifference(desk.job(), variant.name, cell.sheet, cell.name, text),
@@ -233,6 +234,14 @@ function listGivens(desk: Desk, sheet: Sheet): readonly GivenCell[] {
   return origins.filter(
     (cell): cell is GivenCell => cell?.role === 'given' && cell.kind !== undefined,
   );
+}
+
+/** What was typed, with the unit that a bare number was meant in where that is not the given's own. */
+function entryText(desk: Desk, cell: GivenCell): string | undefined {
+  const entry = desk.entryOf(cell);
+  const reading = desk.readingOf(cell);
+  const isExplicit = reading.state === 'value' && reading.explicit;
+  return entry && formatEntry(entry, isExplicit, cell.display.unit);
 }
 
 /** The sheet's own value as it would be typed. */

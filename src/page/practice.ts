@@ -1,13 +1,12 @@
-import { mathElement, mathWords, printMath } from '../language/print-math.ts';
-import type { Cell, LinkedPractice, Practice } from '../sheet/cell.ts';
+import type { LinkedPractice, Practice } from '../sheet/cell.ts';
 import { drawProblem, type PracticeProblem } from '../sheet/practice/draw-problem.ts';
 import { type Feedback, judgeAnswer } from '../sheet/practice/judge-answer.ts';
-import { readSeed } from '../sheet/practice/practice-sheet.ts';
+import { readSeed, showDealt } from '../sheet/practice/practice-sheet.ts';
 import type { PracticeBlock, Sheet } from '../sheet/sheet.ts';
-import { showValue } from '../sheet/show.ts';
 import type { Desk } from './desk.ts';
 import { fill, h } from './element.ts';
-import { createFormula } from './math.ts';
+import { createFrameDesk } from './frame-desk.ts';
+import { createLazy } from './lazy.ts';
 import type { View } from './view.ts';
 
 /** A practice question: fresh numbers by seed, a typed answer, what it tells, then the working. */
@@ -81,7 +80,7 @@ function createQuestion(
         seconds: Math.round((desk.now() - began) / 1000),
       });
     }
-    fill(told, ...tell(desk, sheet, problem, linked, feedback));
+    fill(told, ...tell(desk, problem, linked, feedback));
   }
 
   const form = h(
@@ -132,16 +131,12 @@ function instead(act: () => void): (event: Event) => void {
 
 function listNumber(desk: Desk, given: number, value: number): readonly HTMLElement[] {
   const cell = desk.book.cells[given]!;
-  return [
-    h('dt', {}, cell.label),
-    h('dd', {}, showValue(value, cell.kind!, cell.display, desk.system()).text),
-  ];
+  return [h('dt', {}, cell.label), h('dd', {}, showDealt(value, cell, desk.system()))];
 }
 
 /** What the answer tells; after a sound attempt the working with these numbers, one click away. */
 function tell(
   desk: Desk,
-  sheet: Sheet,
   problem: PracticeProblem,
   { asked }: LinkedPractice,
   { type, sentence }: Feedback,
@@ -149,60 +144,10 @@ function tell(
   const words = h('p', { class: type === 'right' ? 'verdict passes' : 'verdict fails' }, sentence);
   if (type === 'unreadable') return [words];
   const cell = desk.book.cells[asked]!;
-  const result = showValue(problem.answer, cell.kind!, cell.display, desk.system()).text;
-  return [
-    words,
-    h(
-      'details',
-      { open: type === 'right' },
-      h('summary', {}, 'The working with these numbers'),
-      ...stepThrough(desk, sheet, cell, problem),
-      h('p', { class: 'practice-result' }, `${cell.label}: ${result}`),
-    ),
-  ];
-}
-
-/** The formula of a result with its numbers, one line, and each value that it rests on to be opened in turn. */
-function stepThrough(
-  desk: Desk,
-  sheet: Sheet,
-  cell: Cell,
-  problem: PracticeProblem,
-): readonly HTMLElement[] {
-  if ((cell.role !== 'work' && cell.role !== 'stack') || cell.formula === undefined) return [];
-  const numberOf = (name: string) => textOf(desk, sheet, name, problem);
-  const { tree } = cell.formula;
-  const line = mathElement(
-    'math',
-    mathElement(
-      'mrow',
-      mathWords(cell.name.replaceAll('_', ' ')),
-      mathElement('mo', '='),
-      printMath(tree),
-      mathElement('mo', '='),
-      printMath(tree, {
-        name: (node) =>
-          mathElement(
-            'mtext',
-            node.type === 'name' ? numberOf(node.name) : numberOf(node.owner.name),
-          ),
-        quantity: (node) =>
-          mathElement('mtext', `${node.digits}${node.unit === '' ? '' : `\u00a0${node.unit}`}`),
-      }),
-    ),
-  );
-  const inner = cell.inputs
-    .map((input) => desk.book.cells[input]!)
-    .filter((input) => input.role === 'work' || input.role === 'stack')
-    .map((input) =>
-      h('details', {}, h('summary', {}, input.label), ...stepThrough(desk, sheet, input, problem)),
-    );
-  return [createFormula(line), ...inner];
-}
-
-function textOf(desk: Desk, sheet: Sheet, name: string, { frame }: PracticeProblem): string {
-  const cell = desk.book.find(sheet.name, name);
-  if (cell?.kind === undefined) return name;
-  const value = desk.valueIn(frame, cell);
-  return value === undefined ? name : showValue(value, cell.kind, cell.display, desk.system()).text;
+  const working = createLazy('The working with these numbers', async () => {
+    const { createStepThrough } = await import('./step-through.ts');
+    return createStepThrough(createFrameDesk(desk, problem.frame), cell);
+  });
+  working.element.open = type === 'right';
+  return [words, working.element];
 }

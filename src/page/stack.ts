@@ -7,6 +7,7 @@ import { createDrawn } from './drawn.ts';
 import { fill, h } from './element.ts';
 import { loadChain } from './load-drawings.ts';
 import { createRow, sourceNote } from './margin.ts';
+import { createResultTools } from './result-tools.ts';
 import type { View } from './view.ts';
 import { createTrouble } from './waits.ts';
 
@@ -19,12 +20,13 @@ export function createStack(desk: Desk, sheet: Sheet, block: StackBlock): View {
   const drawn = createDrawn('drawn', loadChain, (drawChain, width) =>
     drawChain(readChain(cell, desk), { document, width, idPrefix: `stack-${cell.name}` }),
   );
-  const answer = h('div', { class: 'sum' });
+  const answer = h('div');
+  const tools = createResultTools(desk, cell);
   const figure = h(
     'figure',
     { class: 'stack', id: cell.name, tabindex: -1 },
     drawn.element,
-    answer,
+    h('div', { class: 'sum' }, answer, tools.element),
   );
 
   function refresh(): void {
@@ -33,9 +35,9 @@ export function createStack(desk: Desk, sheet: Sheet, block: StackBlock): View {
       outcome.state === 'value'
         ? createAnswer(cell!, outcome.value, desk.system(), undefined)
         : createTrouble(desk, cell!);
-    const sure =
-      outcome.state === 'value' ? desk.doubt()?.createSpreadLine(desk, cell!) : undefined;
+    const sure = outcome.state === 'value' ? desk.doubt()?.createSpreadLine(desk, cell!) : undefined;
     fill(answer, h('p', { class: 'work-name' }, cell!.label), shown, sure);
+    tools.refresh();
     drawn.redraw();
   }
 

@@ -12,6 +12,7 @@ import { createFunctionNotes } from './function-notes.ts';
 import { createRow, sourceNote } from './margin.ts';
 import { createFormula } from './math.ts';
 import { createNumberLeaves } from './number-leaves.ts';
+import { createResultTools } from './result-tools.ts';
 import type { View } from './view.ts';
 import { createTrouble } from './waits.ts';
 import { createWarnings } from './warnings.ts';
@@ -41,6 +42,7 @@ function createLine(desk: Desk, sheet: Sheet, cell: Cell, statement: WorkStateme
   const formula = createFormula(mathElement('math', mathElement('mrow', ...lead, printMath(tree))));
   const numbers = h('div', { class: 'with-numbers' });
   const answer = h('div');
+  const tools = createResultTools(desk, cell);
   const hasNames = namesIn(tree).length > 0;
   const line = h(
     'div',
@@ -48,6 +50,7 @@ function createLine(desk: Desk, sheet: Sheet, cell: Cell, statement: WorkStateme
     h('p', { class: 'work-name' }, cell.label),
     h('div', { class: 'formulas' }, formula, numbers),
     answer,
+    tools.element,
   );
 
   function refresh(): void {
@@ -68,6 +71,7 @@ function createLine(desk: Desk, sheet: Sheet, cell: Cell, statement: WorkStateme
       worked && desk.doubt()?.createSpreadLine(desk, cell),
       ...createWarnings(desk, cell),
     );
+    tools.refresh();
   }
 
   function answerOf(value: Parameters<typeof createAnswer>[1]): HTMLElement {

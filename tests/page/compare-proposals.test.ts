@@ -12,6 +12,14 @@ test('a proposal begins with what the job has, and the field is ready to type in
   expect(document.activeElement).toBe(find('proposal-0-0'));
 });
 
+test('an entry that was typed in another unit of the page begins with that unit', () => {
+  const { desk, click, choose, given } = openCompare();
+  desk.enter(given('wide'), { text: '30', unit: 'mm' });
+  click('proposal-add');
+  choose('proposal-0-given', 'Wide');
+  expect(desk.job().variants[0]!.entries).toEqual({ '10-sheet': { wide: '30 mm' } });
+});
+
 test('what is different is kept as it was typed', () => {
   const { desk } = openProposal('3 3/4');
   expect(desk.job().variants[0]!.entries).toEqual({ '10-sheet': { axle: '3 3/4' } });

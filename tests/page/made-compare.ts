@@ -12,6 +12,7 @@ Short,3.73
 \`\`\`given
 axle = 3.25 "Axle" from 2 to 5 to 0.01
 fitted = pick "Tall" from axles "Set"
+wide = 1 in "Wide"
 \`\`\`
 
 \`\`\`work
