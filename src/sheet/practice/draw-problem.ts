@@ -88,10 +88,12 @@ function tryNumbers(
   return { seed, numbers, answer, within: reach, mistakes: wrong, frame: fresh };
 }
 
+/** What is dealt can be read off as it is shown: it counts in steps from 0, not from an end that lies between two. */
 function drawNumber({ from, to, step }: LinkedVary, random: () => number): number {
   const width = step ?? (to - from) / STEPS;
-  const steps = Math.floor((to - from) / width + 1e-9);
-  return from + width * Math.floor(random() * (steps + 1));
+  const first = step === undefined ? from : Math.ceil(from / step - 1e-9) * step;
+  const steps = Math.floor((to - first) / width + 1e-9);
+  return steps < 0 ? from : first + width * Math.floor(random() * (steps + 1));
 }
 
 /** Each mistake leads somewhere else than the answer, the sign turned round included. */
