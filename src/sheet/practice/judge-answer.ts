@@ -58,7 +58,8 @@ function judgeUnit(
   found: Parameters<typeof nameDimension>[0],
   unit: Unit | undefined,
 ): Feedback {
-  const wanted = unit === undefined ? 'a plain number' : `an answer in ${formatUnit(unit)}`;
+  const cure =
+    unit === undefined ? 'write it without one' : `write "${formatUnit(unit)}" behind the number`;
   const reading = readEntry(text, { kind: { type: 'quantity', dimension: found } });
   const inferred = inferEntry(text);
   const typedUnit = inferred !== undefined && !('code' in inferred) ? inferred.unit : undefined;
@@ -68,13 +69,13 @@ function judgeUnit(
   if (Math.abs(number - problem.answer / factor) > problem.within / factor) {
     return {
       type: 'wrong',
-      sentence: `Not so, and ${isNone(found) ? 'the unit is missing' : `it is ${nameDimension(found)}`}: ${wanted} belongs here.`,
+      sentence: `Not so, and ${isNone(found) ? 'the unit is missing' : `${nameDimension(found)} is the wrong kind of unit`}: ${cure}.`,
     };
   }
   const fault = isNone(found)
     ? 'without its unit'
     : `but ${nameDimension(found)} is the wrong kind of unit`;
-  return { type: 'unit', sentence: `The number is right, ${fault}: ${wanted} belongs here.` };
+  return { type: 'unit', sentence: `The number is right, ${fault}: ${cure}.` };
 }
 
 function judgeNumber(
@@ -103,7 +104,7 @@ function judgeNumber(
   ) {
     return {
       type: 'unit',
-      sentence: `The number is right in ${formatUnit(unit)}, but ${formatUnit(typed)} was typed.`,
+      sentence: `The number is right, but "${formatUnit(typed)}" stands behind it: write "${formatUnit(unit)}".`,
     };
   }
   if (near(answer, COARSE * within))
