@@ -10,6 +10,8 @@ export interface SolveCommand {
   readonly command: 'solve';
   readonly sheet: string;
   readonly givens: readonly GivenArgument[];
+  /** A job file, whose entries come before those that are named. */
+  readonly job?: string;
   readonly json: boolean;
 }
 
@@ -87,6 +89,19 @@ export interface PublishCommand {
   readonly tableFormats: readonly TableFormat[];
 }
 
+export interface JobCheckCommand {
+  readonly command: 'job-check';
+  readonly file: string;
+  readonly json: boolean;
+}
+
+export interface JobReportCommand {
+  readonly command: 'job-report';
+  readonly file: string;
+  /** File to write; `-` is standard output. */
+  readonly html: string;
+}
+
 export interface HelpCommand {
   readonly command: 'help';
   /** The command that help is wanted for. */
@@ -108,5 +123,7 @@ export type Command =
   | CompareCommand
   | PracticeCommand
   | PublishCommand
+  | JobCheckCommand
+  | JobReportCommand
   | HelpCommand
   | Misuse;

@@ -3,7 +3,7 @@ import { DONE, type ExitCode, refuse, type Terminal } from './terminal.ts';
 
 const OVERVIEW = `layshaft: works the sheets of a gearbox conversion in the terminal.
 
-  npx layshaft solve SHEET [--given NAME=ENTRY]... [--json]
+  npx layshaft solve SHEET [--job FILE] [--given NAME=ENTRY]... [--json]
       Works a sheet and prints its results, its checks and its problems.
   npx layshaft check SHEET...
       Reads sheets without working them and lists every problem with its place.
@@ -17,6 +17,10 @@ const OVERVIEW = `layshaft: works the sheets of a gearbox conversion in the term
       Prints practice problems with fresh numbers, and their answers.
   npx layshaft publish [SHEET...] --zip FILE [--job FILE]
       Puts figures, tables, captions and sources into one zip, fit for print.
+  npx layshaft job check FILE [--json]
+      Reads a job file and says what in it cannot be read or has no place on the sheets.
+  npx layshaft job report FILE --html FILE
+      Writes the record of a job as one page: readings, results, checks, steps, notes.
   npx layshaft help COMMAND
       Says more about one of these.
 
@@ -31,10 +35,12 @@ To begin with:
   npx layshaft solve 20-gearing --given "axle_ratio=3.07" --given "cruise_speed=70 mph" --json
 `;
 
-const SOLVE = `layshaft solve SHEET [--given NAME=ENTRY]... [--json]
+const SOLVE = `layshaft solve SHEET [--job FILE] [--given NAME=ENTRY]... [--json]
 
 Works a sheet with the readings that stand in it, except those named with --given.
 
+  --job FILE           a job file, as the page hands it out; what is entered in it comes before
+                       what is named with --given.
   --given NAME=ENTRY   a reading, as it would be typed on the page: "rim_diameter=15 in",
                        "finger_reading=3 1/8 in", "wanted_gap=25 thou", "aspect_ratio=60 %".
                        Without a unit the reading is taken in the unit of the sheet.
@@ -180,7 +186,25 @@ wrong.
 
 const HELP = `layshaft help COMMAND
 
-Says more about solve, check, chart, find, compare, practice or publish; npx layshaft --help lists them.
+Says more about one of the commands; npx layshaft --help lists them.
+`;
+
+const JOB = `layshaft job check FILE [--json]
+layshaft job report FILE --html FILE
+
+A job file is what the page hands out under Jobs: all that was entered, ticked and noted.
+
+  check    says whose job it is, and lists what of it cannot be read, what was changed after it was
+           written, and what has no place on the sheets as they are now. Nothing is written.
+ 
+  report   works every sheet on which something was entered, and writes its readings as they were
+           typed, its results, checks, signed steps and notes to one page without script. FILE may
+           be - for the terminal itself.
+
+  npx layshaft job check estate.job.json
+  npx layshaft job report estate.job.json --html estate.html
+
+Exit code: 0 done; 1 something in the job is amiss; 2 the command itself was wrong.
 `;
 
 const TEXTS: Readonly<Record<string, string>> = {
@@ -191,6 +215,7 @@ const TEXTS: Readonly<Record<string, string>> = {
   compare: COMPARE,
   practice: PRACTICE,
   publish: PUBLISH,
+  job: JOB,
   help: HELP,
 };
 

@@ -3,6 +3,8 @@ import type { Command } from './command.ts';
 import { compare } from './compare.ts';
 import { find } from './find.ts';
 import { correct, help } from './help.ts';
+import { checkJob } from './job-check.ts';
+import { reportJob } from './job-report.ts';
 import { parseArguments } from './parse-arguments.ts';
 import { practice } from './practice.ts';
 import { solve } from './solve.ts';
@@ -30,6 +32,10 @@ async function obey(command: Command, terminal: Terminal): Promise<ExitCode> {
       return practice(command, terminal);
     case 'publish':
       return (await import('./publish.ts')).publish(command, terminal);
+    case 'job-check':
+      return checkJob(command, terminal);
+    case 'job-report':
+      return reportJob(command, terminal);
     case 'help':
       return help(command, terminal);
     case 'misuse':

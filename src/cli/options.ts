@@ -16,6 +16,7 @@ const OPTIONS = {
   seed: { type: 'string' },
   count: { type: 'string' },
   zip: { type: 'string' },
+  html: { type: 'string' },
   width: { type: 'string' },
   dpi: { type: 'string' },
   grey: { type: 'boolean' },
@@ -30,13 +31,14 @@ export type OptionName = keyof typeof OPTIONS;
 
 /** Options that each command knows, besides `--help`. */
 export const ALLOWED: Readonly<Record<string, readonly OptionName[]>> = {
-  solve: ['given', 'json'],
+  solve: ['given', 'job', 'json'],
   check: ['json'],
   chart: ['given', 'svg', 'csv'],
   find: ['by', 'element', 'from', 'to', 'given', 'json'],
   compare: ['with', 'results', 'job', 'given', 'json'],
   practice: ['seed', 'count', 'no-answers', 'json'],
   publish: ['zip', 'job', 'width', 'dpi', 'grey', 'lettering', 'figures', 'tables'],
+  job: ['html', 'json'],
   help: [],
 };
 

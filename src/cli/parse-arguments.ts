@@ -1,4 +1,5 @@
 import { didYouMean, nearest } from '../units/nearest.ts';
+import { assembleJob } from './assemble-job.ts';
 import { assemblePublish } from './assemble-publish.ts';
 import type { Command, GivenArgument, HelpCommand, Misuse, WithArgument } from './command.ts';
 import {
@@ -58,6 +59,8 @@ function assemble(
       return assemblePractice(words, options);
     case 'publish':
       return assemblePublish(words, options);
+    case 'job':
+      return assembleJob(words, options);
     default:
       return askForHelp(words[0]);
   }
@@ -69,7 +72,8 @@ function assembleSolve(words: readonly string[], options: readonly TypedOption[]
   if (extra !== undefined) return misuse('solve', refuseExtra('solve', 'one sheet', extra));
   const givens = parseGivens('solve', options);
   if ('command' in givens) return givens;
-  return { command: 'solve', sheet, givens, json: hasOption(options, 'json') };
+  const job = pick(options, 'job');
+  return { command: 'solve', sheet, givens, ...job, json: hasOption(options, 'json') };
 }
 
 function assembleCheck(words: readonly string[], options: readonly TypedOption[]): Command {

@@ -2,6 +2,7 @@ import { createFrame } from '../sheet/create-frame.ts';
 import { solve as solveBook } from '../sheet/solve.ts';
 import type { GivenArgument, SolveCommand } from './command.ts';
 import { enterGivens } from './enter-givens.ts';
+import { enterJob, NO_JOB, type OpenedJob, readStoredJob } from './enter-job.ts';
 import { findSheet } from './find-sheet.ts';
 import { formatRecord } from './format-record.ts';
 import { type Loaded, loadBook } from './load-book.ts';
@@ -17,8 +18,10 @@ export function solve(command: SolveCommand, terminal: Terminal): ExitCode {
   const file = findSheet(terminal, command.sheet);
   if (file.path === undefined)
     return refuse(terminal, file.sentence, 'See npx layshaft help solve');
+  const job = readStoredJob(terminal, command.job);
+  if (typeof job === 'string') return refuse(terminal, job, 'See npx layshaft help solve');
   const loaded = loadBook(terminal, file);
-  const record = recordSolve(loaded, command.givens);
+  const record = recordSolve(loaded, command.givens, job);
   const text = command.json ? `${JSON.stringify(record, null, 2)}\n` : formatRecord(loaded, record);
   terminal.write(plainBlanks(text));
   return record.problems.length === 0 ? DONE : PROBLEM;
@@ -28,9 +31,14 @@ export function solve(command: SolveCommand, terminal: Terminal): ExitCode {
 export function recordSolve(
   { book, sheet }: Loaded,
   givens: readonly GivenArgument[],
+  job: OpenedJob = NO_JOB,
 ): SolveRecord {
   const frame = createFrame(book);
-  const refused = enterGivens(book, frame, sheet.name, givens);
+  const named = new Set(givens.map(({ name }) => book.find(sheet.name, name)?.index));
+  const stored = enterJob(book, frame, job.job, job.path).filter(
+    ({ cell }) => !named.has(cell?.index),
+  );
+  const refused = [...job.problems, ...stored, ...enterGivens(book, frame, sheet.name, givens)];
   solveBook(book, frame);
   return {
     sheet: sheet.name,

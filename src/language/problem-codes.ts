@@ -118,6 +118,7 @@ export const PROBLEMS = {
   'entered-result': (d: { name: string; sheet: string }) =>
     `${d.name} is worked out on sheet ${d.sheet} and cannot be entered; enter what it is worked from`,
   'unreadable-entry': (d: { message: string }) => d.message,
+  'unreadable-job': (d: { message: string }) => d.message,
   'name-in-entry': (d: { name: string; example: string }) =>
     `"${d.name}" is not a number or a unit; an entry holds numbers only, such as ${d.example}`,
   'entry-too-long': (d: { length: number; limit: number }) =>

@@ -66,7 +66,7 @@ document.addEventListener('click', (event) => {
 /** Only where the app came by the web: a copy on a disk is installed already. */
 async function install(): Promise<void> {
   if (!location.protocol.startsWith('http') || !('serviceWorker' in navigator)) return;
-  if (!import.meta.env.PROD) return;
+  if (import.meta.env.MODE !== 'production') return;
   const [{ installApp }, { createNewerVersion }] = await Promise.all([
     import('./install.ts'),
     import('./newer-version.ts'),

@@ -39,7 +39,7 @@ test('wrong use goes to standard error with the usage, and exits with 2', () => 
   expect(terminal.out()).toBe('');
   expect(terminal.errors()).toBe(
     'layshaft: solve needs a sheet\n' +
-      'Usage: npx layshaft solve SHEET [--given NAME=ENTRY]... [--json]\n' +
+      'Usage: npx layshaft solve SHEET [--job FILE] [--given NAME=ENTRY]... [--json]\n' +
       'See npx layshaft help solve\n',
   );
 });

@@ -8,6 +8,7 @@ const ELSEWHERE: Readonly<Record<string, string>> = {
   'entered-twice': 'tests/cli/solve.test.ts',
   'entered-result': 'tests/cli/solve.test.ts',
   'unknown-given': 'tests/cli/enter-givens.test.ts',
+  'unreadable-job': 'tests/cli/job-check.test.ts',
 };
 
 /** Every expectation of every case of the language and of sheets. */
