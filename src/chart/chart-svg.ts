@@ -37,6 +37,7 @@ export function chartSVG(data: ChartData, options: ChartOptions): SVGElement {
   const place = createPlace(plan, chart);
   const svg = plot(data, plan, chart, pen, standalone);
   tidy(svg, pen);
+  if (standalone) settle(svg);
   const labels = placeLabels(data, plan, chart, place);
   svg.append(...drawLabels(labels, pen, standalone), ...drawAxisLabels(chart, pen));
   describe(pen, svg, options, { title: data.title, description: sayAll(data, plan) });
@@ -182,6 +183,22 @@ function tidy(svg: SVGElement, pen: Pen): void {
     fill: pen.inks.ink,
     stroke: 'none',
   });
+}
+
+const TRANSLATE = /^translate\(([-\d.]+),([-\d.]+)\)$/;
+
+/**
+ * Mutates the SVG: the library moves its marks by half a pixel on coarse screens; a file is the same
+ * wherever it is drawn.
+ */
+function settle(svg: SVGElement): void {
+  for (const group of svg.children) {
+    const [, x, y] = TRANSLATE.exec(group.getAttribute('transform') ?? '') ?? [];
+    if (x === undefined || y === undefined) continue;
+    const [right, down] = [Math.floor(Number(x)), Math.floor(Number(y))];
+    if (right === 0 && down === 0) group.removeAttribute('transform');
+    else group.setAttribute('transform', `translate(${right},${down})`);
+  }
 }
 
 function drawLabels(
