@@ -8,7 +8,6 @@ import { carriedNotes } from './carried.ts';
 import { type Desk, findCell } from './desk.ts';
 import { fill, h } from './element.ts';
 import { namesFor } from './element-names.ts';
-import { createFunctionNotes } from './function-notes.ts';
 import { createRow, sourceNote } from './margin.ts';
 import { createFormula } from './math.ts';
 import { createNumberLeaves } from './number-leaves.ts';
@@ -82,9 +81,5 @@ function createLine(desk: Desk, sheet: Sheet, cell: Cell, statement: WorkStateme
 
   refresh();
   const notes = [...sourceNote(cell.source), ...carriedNotes(desk, cell)];
-  return {
-    element: createRow(line, notes, createFunctionNotes(desk, tree)),
-    cells: [cell.index],
-    refresh,
-  };
+  return { element: createRow(line, notes), cells: [cell.index], refresh };
 }
