@@ -20,7 +20,7 @@ function createFunctionNote(declaration: FunctionDeclaration): HTMLElement {
   return h(
     'details',
     { class: 'about-function' },
-    h('summary', {}, `Where does ${name.replaceAll('_', ' ')} come from?`),
+    h('summary', {}, `Where does “${name.replaceAll('_', ' ')}” come from?`),
     h('p', {}, doc),
     h('p', {}, h('b', {}, 'Source: '), source!),
     validity !== undefined && h('p', {}, h('b', {}, 'Good for: '), validity),

@@ -6,21 +6,14 @@ export interface MarginNote {
 }
 
 /** Notes that stand beside a block where there is room, and under it where there is not. */
-export function createMargin(
-  notes: readonly MarginNote[],
-  more: readonly HTMLElement[] = [],
-): HTMLElement | undefined {
-  if (notes.length + more.length === 0) return undefined;
-  return h('div', { class: 'margin' }, ...notes.map(createNote), ...more);
+export function createMargin(notes: readonly MarginNote[]): HTMLElement | undefined {
+  if (notes.length === 0) return undefined;
+  return h('div', { class: 'margin' }, ...notes.map(createNote));
 }
 
-/** A block's line with its notes, and what is to be opened behind them. */
-export function createRow(
-  line: HTMLElement,
-  notes: readonly MarginNote[],
-  more: readonly HTMLElement[] = [],
-): HTMLElement {
-  return h('div', { class: 'row' }, line, createMargin(notes, more));
+/** A block's line with its note. */
+export function createRow(line: HTMLElement, notes: readonly MarginNote[]): HTMLElement {
+  return h('div', { class: 'row' }, line, createMargin(notes));
 }
 
 function createNote(note: MarginNote): HTMLElement {

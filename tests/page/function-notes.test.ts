@@ -24,7 +24,7 @@ function notesOf(name: string): readonly Element[] {
 test('a formula of the trade tells where it comes from and what it is good for', () => {
   const [note, ...others] = notesOf('load');
   expect(others).toEqual([]);
-  expect(textOf(note!.querySelector('summary'))).toBe('Where does road load come from?');
+  expect(textOf(note!.querySelector('summary'))).toBe('Where does “road load” come from?');
   expect(textOf(note!)).toContain('Source: rolling 0.01 (1 + V/147 ft/s)');
   expect(textOf(note!)).toContain('Good for: hard level road, still air');
   expect(textOf(note!.querySelector('code'))).toMatch(/^road_load\(20 m\/s/);
