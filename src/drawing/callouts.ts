@@ -68,12 +68,28 @@ function overlap(a: Flag, b: Flag): boolean {
   return a.left < b.right + GAP && b.left < a.right + GAP;
 }
 
-/** From right to left each label takes the lowest row that is free. */
+/** Each label takes the lowest row that is free: from right to left, or where that ends badly from left to right. */
 function flyFlags(callouts: readonly Callout[], from: number, to: number): readonly Flag[] {
   const order = callouts.map((_, i) => i).sort((a, b) => callouts[b]!.x - callouts[a]!.x);
+  const flags = flyInOrder(callouts, order, from, to);
+  if (areClear(flags)) return flags;
+  const others = flyInOrder(callouts, order.toReversed(), from, to);
+  return areClear(others) ? others : flags;
+}
+
+function flyInOrder(
+  callouts: readonly Callout[],
+  order: readonly number[],
+  from: number,
+  to: number,
+): readonly Flag[] {
   const flags = new Map<number, Flag>();
   for (const i of order) flags.set(i, findRow(callouts[i]!, [...flags.values()], from, to));
   return callouts.map((_, i) => flags.get(i)!);
+}
+
+function areClear(flags: readonly Flag[]): boolean {
+  return flags.every((a, i) => stands(a) && flags.every((b, j) => j <= i || agree(a, b)));
 }
 
 function findRow(callout: Callout, others: readonly Flag[], from: number, to: number): Flag {

@@ -26,6 +26,12 @@ test('crowded labels fly as flags, the left ones above the right ones', () => {
   expect(placed.map(({ left }) => left)).toEqual([50, 60, 70]);
 });
 
+test('a label at the right edge does not make the next one stand on a pole', () => {
+  const [left, right] = placeCallouts(callouts([292, 88], [331, 72]), 0, 358);
+  expect(left).toMatchObject({ left: 204, rise: 0, anchor: 'end' });
+  expect(right).toMatchObject({ left: 259, rise: HEIGHT, anchor: 'end' });
+});
+
 test('labels over one point share its pole', () => {
   const placed = placeCallouts(callouts([50, 80], [50, 80]), 0, 300);
   expect(new Set(placed.map(({ rise }) => rise))).toEqual(new Set([0, HEIGHT]));
