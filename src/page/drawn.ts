@@ -8,6 +8,8 @@ export interface Drawn {
   dispose(): void;
 }
 
+/** In px. Narrower than a page can be: one that is still being laid out, or is just being hidden. */
+const NARROWEST = 60;
 const NOT_LOADED = 'The drawing could not be loaded. Load the page again.';
 
 /**
@@ -28,7 +30,7 @@ export function createDrawn<Tool>(
   function redraw(): void {
     frame ??= requestAnimationFrame(() => {
       frame = undefined;
-      if (width > 0 && tool !== undefined) fill(element, draw(tool, width) ?? '');
+      if (width >= NARROWEST && tool !== undefined) fill(element, draw(tool, width) ?? '');
     });
   }
 

@@ -27,6 +27,20 @@ test('it draws for the width that there is, and again when that changes', async 
   await vi.waitFor(() => expect(drawn.element.textContent).toBe('300'));
 });
 
+test('a page that is still being laid out is not drawn for', async () => {
+  const { widths, drawn, box } = create();
+  await vi.waitFor(() => expect(widths).toEqual([500]));
+  box.style.width = '9px';
+  await nextFrame();
+  await nextFrame();
+  drawn.redraw();
+  await nextFrame();
+  await nextFrame();
+  expect(widths).toEqual([500]);
+  box.style.width = '400px';
+  await vi.waitFor(() => expect(widths).toEqual([500, 400]));
+});
+
 test('many changes in a frame are drawn once', async () => {
   const { widths, drawn } = create();
   await vi.waitFor(() => expect(widths).toHaveLength(1));
