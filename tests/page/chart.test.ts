@@ -22,7 +22,9 @@ function show() {
   const test = createTestDesk(SHEET);
   const view = createChart(test.desk, test.sheet, test.block('chart'));
   const element = test.show(view);
-  const drawn = () => vi.waitFor(() => expect(element.querySelector('svg')).not.toBeNull());
+  // The plotting library comes late, and later on a busy machine.
+  const drawn = () =>
+    vi.waitFor(() => expect(element.querySelector('svg')).not.toBeNull(), { timeout: 10_000 });
   return { ...test, view, element, drawn };
 }
 
