@@ -18,6 +18,17 @@ test('a doubt is shown with one figure more than the value', () => {
   expect(write()).toBe('0.0035 in');
 });
 
+test('the doubt of a length in fractions of an inch is a decimal of few figures', () => {
+  const { book, cell } = makeSheet(
+    [
+      block('given', 'arm = 6 1/4 ± 1/16 in'),
+      block('work', 'stop = arm - 3 in as in to 1/32'),
+    ].join('\n'),
+  );
+  const { show } = createSpreadWriting(book, cell('stop'));
+  expect(show(0.04586 * 0.0254).replaceAll('\u00a0', ' ')).toBe('0.046 in');
+});
+
 test('a doubt is in the units of the page', () => {
   expect(write('metric')).toBe('0.088 mm');
 });
