@@ -17,5 +17,9 @@ export function loadAll(terminal: Terminal, { foreign }: Job): Book {
     .filter(([name]) => !names.has(name))
     .map(([name, { text }]) => readSheet(text, `${name}.md`));
   const sheets = [...house, ...own];
-  return linkBook(sheets.sort((a, b) => (a.number ?? 0) - (b.number ?? 0)));
+  return linkBook(
+    sheets.sort(
+      (a, b) => (a.number ?? Number.MAX_SAFE_INTEGER) - (b.number ?? Number.MAX_SAFE_INTEGER),
+    ),
+  );
 }

@@ -45,9 +45,10 @@ const VERSION = 1;
  * Opens the browser's own database. It is let go of when another window wants to change or clear it.
  *
  * @param onGone called when the database is gone or has been let go of
+ * @param name of the database; the app has one
  */
-export function openDatabase(onGone: () => void): Promise<JobDatabase> {
-  const opening = openDB<JobSchema>(NAME, VERSION, {
+export function openDatabase(onGone: () => void, name = NAME): Promise<JobDatabase> {
+  return openDB<JobSchema>(name, VERSION, {
     upgrade(database) {
       database.createObjectStore('jobs', { keyPath: 'id' });
       database.createObjectStore('steps', { keyPath: 'id' });
@@ -61,5 +62,4 @@ export function openDatabase(onGone: () => void): Promise<JobDatabase> {
     },
     terminated: onGone,
   });
-  return opening;
 }

@@ -39,7 +39,12 @@ async function fetchSheet(file: string, address: string, fetch: Fetch): Promise<
   }
 }
 
+/** A sheet without a number stands after all that have one. */
+function placeOf({ number }: Sheet): number {
+  return number ?? Number.MAX_SAFE_INTEGER;
+}
+
 /** In the order of the job. */
 export function compareSheets(a: Sheet, b: Sheet): number {
-  return (a.number ?? 0) - (b.number ?? 0) || a.name.localeCompare(b.name);
+  return placeOf(a) - placeOf(b) || a.name.localeCompare(b.name);
 }

@@ -17,7 +17,7 @@ const HOME = '20-gearing';
 const IDLE = 1500;
 
 const now = (): Date => new Date();
-const store = createStore(openDatabase, now);
+const store = createStore((onGone) => openDatabase(onGone), now);
 const [{ sheets, missing }, demo] = await Promise.all([
   fetchSheets(ADDRESSES, fetchText),
   loadDemo(DEMO, fetchText),
@@ -46,6 +46,7 @@ const session = await createSession({
 });
 
 channel.addEventListener('message', ({ data }: MessageEvent<Word>) => void session.hear(data));
+session.greet();
 if (isLink(location.hash)) await openLink();
 setTimeout(() => void Promise.all([loadAllDrawings(), loadAllViews()]), IDLE);
 setTimeout(install, IDLE);

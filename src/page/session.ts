@@ -10,6 +10,7 @@ import type { Sheet } from '../sheet/sheet.ts';
 import { type App, createApp } from './app.ts';
 import { compareSheets } from './fetch-sheets.ts';
 import type { JobsHost } from './jobs-host.ts';
+import type { LiveDesk } from './live-desk.ts';
 import { describeIssues } from './session-words.ts';
 import { createBlankJob } from './start-over.ts';
 import type { ThemeHost } from './theme.ts';
@@ -55,7 +56,11 @@ export interface Opening {
 }
 
 export interface Session extends JobsHost {
+  /** The desk with the job that is open now. */
+  desk(): LiveDesk;
   open(hash: string): void;
+  /** Asks whether another window has the same job open; called once it can be heard. */
+  greet(): void;
   /** Another window has said something. */
   hear(word: Word): Promise<void>;
   /** The page is being hidden: saves what is not saved. */
@@ -75,6 +80,7 @@ export async function createSession(host: SessionHost): Promise<Session> {
   let app: App | undefined;
   let keeper: Keeper | undefined;
   let hasPersisted = false;
+  let remembered: string | undefined;
   show(await findStart(host));
 
   function show(opening: Opening): void {
@@ -107,19 +113,26 @@ export async function createSession(host: SessionHost): Promise<Session> {
 
   function onSaved(id: string, revision: number): void {
     host.tell({ type: 'saved', id, revision });
-    if (revision === 1 || !hasPersisted) host.persist();
+    if (!hasPersisted) host.persist();
     hasPersisted = true;
     remember(id);
   }
 
   function remember(id: string): void {
+    if (id === remembered) return;
+    remembered = id;
     try {
       host.tab.setItem(TAB_KEY, id);
     } catch {
       // The window then opens the job that was saved last.
     }
     void store.set('open', id);
-    host.tell({ type: 'opened', id });
+    greet();
+  }
+
+  /** Asks whether another window has the same job open. */
+  function greet(): void {
+    if (remembered !== undefined) host.tell({ type: 'opened', id: remembered });
   }
 
   async function openJob(id: string): Promise<void> {
@@ -175,6 +188,7 @@ export async function createSession(host: SessionHost): Promise<Session> {
     store,
     now: host.now,
     sheets: host.sheets,
+    desk: () => app!.desk,
     currentId: () => keeper?.id() ?? '',
     openJob,
     newJob,
@@ -195,6 +209,7 @@ export async function createSession(host: SessionHost): Promise<Session> {
     announce: (sentence) => app?.announce(sentence),
     open: (hash) => app?.open(hash),
     hear,
+    greet,
     save: async () => app?.save(),
     leave() {
       if (app !== undefined) keeper?.rescue(app.desk.history());

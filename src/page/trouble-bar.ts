@@ -19,8 +19,9 @@ export function createTroubleBar(): TroubleBar {
   return {
     element,
     show(sentence, ...remedies) {
-      if (shown === (sentence ?? '')) return;
-      shown = sentence ?? '';
+      const asked = [sentence ?? '', ...remedies.map(({ label }) => label)].join('\n');
+      if (shown === asked) return;
+      shown = asked;
       element.replaceChildren(
         ...(sentence === undefined ? [] : [createTrouble(sentence, remedies)]),
       );
