@@ -48,8 +48,8 @@ describe('single values, a row each', () => {
       'Known',
       'Sheet',
     ]);
-    // ± 0.002 rectangular: u = 0.002/√3, and the normal 95 % factor 1.96 gives 0.0023.
-    expect(rows[0]).toEqual(['Gap', '3.050', 'in', '± 0.0020', '± 0.0023', 'worked', '10 Bench']);
+    // Of one reading alone 95 % of a normal distribution would reach beyond its limits, 1.96/√3 of them.
+    expect(rows[0]).toEqual(['Gap', '3.050', 'in', '± 0.0020', '± 0.0020', 'worked', '10 Bench']);
     expect(rows[1]!.slice(5)).toEqual(['entered', '10 Bench']);
     expect(rows[2]).toEqual(['Car', 'Estate', '', '', '', 'assumed', '10 Bench']);
   });
