@@ -3,6 +3,7 @@ import type { PluginOption } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { viteSingleFile } from 'vite-plugin-singlefile';
 import { defineConfig, type TestProjectInlineConfiguration } from 'vitest/config';
+import { groupScripts } from './build/group-scripts.ts';
 import { oneFile } from './build/one-file.ts';
 import { findChromium } from './tests/support/chromium.ts';
 import { OWN_CACHE } from './tests/support/own-cache.ts';
@@ -121,7 +122,12 @@ export default defineConfig(async ({ command, mode }) => {
   return {
     base: './',
     plugins: pluginsFor(command, mode),
-    build: { target: 'es2023', chunkSizeWarningLimit: 600, copyPublicDir: mode !== 'file' },
+    build: {
+      target: 'es2023',
+      chunkSizeWarningLimit: 600,
+      copyPublicDir: mode !== 'file',
+      ...groupScripts(mode),
+    },
     preview: { host: '127.0.0.1', port: 4173 },
     test: {
       allowOnly: false,
