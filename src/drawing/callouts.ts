@@ -68,13 +68,46 @@ function overlap(a: Flag, b: Flag): boolean {
   return a.left < b.right + GAP && b.left < a.right + GAP;
 }
 
-/** Each label takes the lowest row that is free: from right to left, or where that ends badly from left to right. */
+/** Looking for places ends after so many tries; more than a handful of labels do not stand in one drawing. */
+const TRIES = 4000;
+
+/**
+ * From right to left each label takes the lowest row that is free, going back on an earlier one where
+ * else a pole would run through a label.
+ */
 function flyFlags(callouts: readonly Callout[], from: number, to: number): readonly Flag[] {
   const order = callouts.map((_, i) => i).sort((a, b) => callouts[b]!.x - callouts[a]!.x);
-  const flags = flyInOrder(callouts, order, from, to);
-  if (areClear(flags)) return flags;
-  const others = flyInOrder(callouts, order.toReversed(), from, to);
-  return areClear(others) ? others : flags;
+  const tries = { left: TRIES };
+  const placed = search(
+    order.map((i) => callouts[i]!),
+    [],
+    from,
+    to,
+    tries,
+  );
+  if (placed === undefined) return flyInOrder(callouts, order, from, to);
+  return callouts.map((_, i) => placed[order.indexOf(i)]!);
+}
+
+/** Mutates `tries`. Undefined where no placing is clear, or none was found in time. */
+function search(
+  [callout, ...rest]: readonly Callout[],
+  placed: readonly Flag[],
+  from: number,
+  to: number,
+  tries: { left: number },
+): readonly Flag[] | undefined {
+  if (callout === undefined) return placed;
+  for (let row = 0; row <= placed.length + rest.length; row++)
+    for (const anchor of ['start', 'end'] as const) {
+      tries.left -= 1;
+      if (tries.left < 0) return undefined;
+      const flag = raise(callout, anchor, row, from, to);
+      if (!stands(flag) || !placed.every((other) => agree(flag, other))) continue;
+      const all = search(rest, [...placed, flag], from, to, tries);
+      if (all !== undefined) return all;
+    }
+  return undefined;
 }
 
 function flyInOrder(
@@ -86,10 +119,6 @@ function flyInOrder(
   const flags = new Map<number, Flag>();
   for (const i of order) flags.set(i, findRow(callouts[i]!, [...flags.values()], from, to));
   return callouts.map((_, i) => flags.get(i)!);
-}
-
-function areClear(flags: readonly Flag[]): boolean {
-  return flags.every((a, i) => stands(a) && flags.every((b, j) => j <= i || agree(a, b)));
 }
 
 function findRow(callout: Callout, others: readonly Flag[], from: number, to: number): Flag {

@@ -32,6 +32,16 @@ test('a label at the right edge does not make the next one stand on a pole', () 
   expect(right).toMatchObject({ left: 259, rise: HEIGHT, anchor: 'end' });
 });
 
+test('no pole runs through a label where an order of placing them can help it', () => {
+  const line = callouts([57, 88], [100, 98], [196, 79], [292, 92], [331, 75]);
+  const placed = placeCallouts(line, 0, 358).map((place, i) => ({ ...place, ...line[i]! }));
+  for (const above of placed)
+    for (const below of placed.filter(({ rise }) => rise < above.rise)) {
+      const isBeside = above.x <= below.left || above.x >= below.left + below.width;
+      expect(isBeside, `${above.x} through ${below.x}`).toBe(true);
+    }
+});
+
 test('labels over one point share its pole', () => {
   const placed = placeCallouts(callouts([50, 80], [50, 80]), 0, 300);
   expect(new Set(placed.map(({ rise }) => rise))).toEqual(new Set([0, HEIGHT]));
