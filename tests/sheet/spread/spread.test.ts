@@ -140,3 +140,50 @@ test('a tolerance larger than its reading goes through nothing and beyond', () =
   const [found] = spread('p = 1 ± 3', 'y = 2 * p');
   expect(found!.worst).toEqual({ from: -4, to: 8, method: 'corners' });
 });
+
+/** Smooth formulas of p and q, both between 1 and 2; what they are worked from stays above 0. */
+const { smooth } = fc.letrec<{ smooth: string }>((tie) => ({
+  smooth: fc.oneof(
+    { maxDepth: 3, depthSize: 'small', withCrossShrink: true },
+    fc.constantFrom('p', 'q', '(p + q)', '(3 * p - q)', '(2 + 1 / q)'),
+    fc.tuple(tie('smooth'), tie('smooth')).map(([a, b]) => `(${a} + ${b})`),
+    fc.tuple(tie('smooth'), tie('smooth')).map(([a, b]) => `(${a} * ${b})`),
+    fc.tuple(tie('smooth'), tie('smooth')).map(([a, b]) => `(${a} / ${b})`),
+    tie('smooth').map((a) => `sqrt(${a})`),
+    tie('smooth').map((a) => `ln(1 + ${a})`),
+  ),
+}));
+
+test('so they do on formulas that nobody thought of, for limits and for repeated readings', () => {
+  const given = [
+    'p = 1.5 ± 0.0005',
+    'q = 1.1995; 1.2005; 1.2; 1.1998; 1.2002; 1.2; 1.2001; 1.1999',
+  ];
+  fc.assert(
+    fc.property(smooth, (formula) => {
+      const worked = work(openText(sheet(given.join('\n'), `y = ${formula}`)), 'made');
+      const index = cellIndex(worked.book, 'made', 'y');
+      const readings = cellIndex(worked.book, 'made', 'q');
+      const [linear] = spreadOf(worked.book, worked.frame, index);
+      // Where p and q cancel nothing is left to compare.
+      if (linear === undefined || linear.likely.u < 1e-9 * Math.abs(linear.value)) return;
+      const samples = runSimulation(worked.book, worked.frame, index, {
+        samples: 20_000,
+        seed: 0.5,
+      });
+      const { mean, u } = describeSamples(samples);
+      // Student's t of 7 degrees of freedom is wider than the normal by 7/5 in its variance (JCGM 101, 6.4.9).
+      const variance = linear.shares.reduce(
+        (sum, { cell, effect }) => sum + effect ** 2 * (cell === readings ? 7 / 5 : 1),
+        0,
+      );
+      const off = (mean - linear.value) / linear.likely.u;
+      expect({ formula, off, u: u / Math.sqrt(variance) }).toEqual({
+        formula,
+        off: expect.closeTo(0, 1),
+        u: expect.closeTo(1, 1),
+      });
+    }),
+    { numRuns: 40 },
+  );
+});
