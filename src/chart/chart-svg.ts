@@ -44,7 +44,7 @@ export function chartSVG(data: ChartData, options: ChartOptions): SVGElement {
   return svg;
 }
 
-function createPlace({ range: { x, y } }: ChartPlan, { frame }: ChartFrame): Place {
+export function createPlace({ range: { x, y } }: ChartPlan, { frame }: ChartFrame): Place {
   const [wide, tall] = [frame.right - frame.left, frame.bottom - frame.top];
   return ([px, py]) => [
     frame.left + ((px - x[0]) / (x[1] - x[0])) * wide,
@@ -79,7 +79,7 @@ function plot(
   }) as SVGElement;
 }
 
-function plotAxes(plan: ChartPlan, chart: ChartFrame, pen: Pen): Plot.Markish[] {
+export function plotAxes(plan: ChartPlan, chart: ChartFrame, pen: Pen): Plot.Markish[] {
   const { soft, rule, ink } = pen.inks;
   const common = { color: soft, fontSize: TICK_SIZE, label: null };
   const [from, to] = plan.range.y;
@@ -120,7 +120,7 @@ function plotLimits({ least, most }: Limits, plan: ChartPlan, pen: Pen): Plot.Ma
   return [hatching, Plot.ruleY(edges, { stroke: pen.inks.soft, strokeWidth: 1.2 })];
 }
 
-function plotMarks(data: ChartData, { range }: ChartPlan, pen: Pen): Plot.Markish[] {
+export function plotMarks(data: ChartData, { range }: ChartPlan, pen: Pen): Plot.Markish[] {
   const values = (axis: 'x' | 'y') =>
     data.marks
       .filter((mark) => mark.axis === axis)
@@ -168,7 +168,7 @@ function plotLines(
  * Mutates the SVG: takes out what the library says to assistive technology (its labels stand on
  * elements that may not have any) and its own style, and puts our inks in.
  */
-function tidy(svg: SVGElement, pen: Pen): void {
+export function tidy(svg: SVGElement, pen: Pen): void {
   for (const style of svg.querySelectorAll('style')) style.remove();
   for (const element of svg.querySelectorAll('*')) {
     for (const name of ['aria-label', 'aria-description', 'aria-hidden'])
@@ -201,7 +201,7 @@ function settle(svg: SVGElement): void {
   }
 }
 
-function drawLabels(
+export function drawLabels(
   labels: readonly PlacedLabel[],
   pen: Pen,
   standalone: boolean,
@@ -218,7 +218,7 @@ function drawLabels(
   return [...leaders, ...letters];
 }
 
-function drawAxisLabels({ axisLabels }: ChartFrame, pen: Pen): readonly SVGElement[] {
+export function drawAxisLabels({ axisLabels }: ChartFrame, pen: Pen): readonly SVGElement[] {
   return axisLabels.flatMap((letters) =>
     createLettering(pen, { ...letters, colour: pen.inks.soft }),
   );

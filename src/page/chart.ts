@@ -4,6 +4,7 @@ import { type Desk, findCell } from './desk.ts';
 import { createDrawn } from './drawn.ts';
 import { fill, h } from './element.ts';
 import { loadChart } from './load-drawings.ts';
+import { createMap } from './map.ts';
 import { createScrollBox } from './scroll-box.ts';
 import type { View } from './view.ts';
 
@@ -16,7 +17,9 @@ const LEAST_WIDTH = 300;
 export function createChart(desk: Desk, sheet: Sheet, block: ChartBlock): View {
   const { chart } = block;
   if (chart === undefined) return { element: h('div'), cells: [], refresh: () => {} };
-  return createFigure(desk, sheet, chart);
+  return chart.against === undefined
+    ? createFigure(desk, sheet, chart)
+    : createMap(desk, sheet, chart, chart.against.over);
 }
 
 function createFigure(desk: Desk, sheet: Sheet, chart: ChartStatement): View {

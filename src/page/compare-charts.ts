@@ -24,7 +24,9 @@ export interface CompareCharts {
 /** The charts of a sheet, those of all columns laid over one another. */
 export function createCompareCharts(desk: Desk, sheet: Sheet): CompareCharts {
   const charts = sheet.parts.flatMap((part) =>
-    part.kind === 'chart' && part.chart !== undefined ? [part.chart] : [],
+    part.kind === 'chart' && part.chart !== undefined && part.chart.against === undefined
+      ? [part.chart]
+      : [],
   );
   const figures = charts.map((chart, i) => createFigure(desk, sheet, chart, i));
   return {

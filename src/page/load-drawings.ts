@@ -15,6 +15,16 @@ export async function loadChart() {
   return { chartSVG, chartSentence, createChartTable, sweepChart };
 }
 
+export async function loadMap() {
+  const [{ mapSVG }, { mapSentence }, { createMapTable }, { sweepMap }] = await Promise.all([
+    import('../chart/map-svg.ts'),
+    import('../chart/map-sentence.ts'),
+    import('./map-numbers.ts'),
+    import('../sheet/sweep-two.ts'),
+  ]);
+  return { mapSVG, mapSentence, createMapTable, sweepMap };
+}
+
 export async function loadChain() {
   const { drawChain } = await import('../drawing/chain.ts');
   return drawChain;
@@ -40,6 +50,7 @@ export async function loadDrawing(name: string) {
 export async function loadAllDrawings(): Promise<void> {
   await Promise.all([
     loadChart(),
+    loadMap(),
     loadChain(),
     loadGauge(),
     loadHistogram(),

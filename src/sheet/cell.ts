@@ -110,6 +110,13 @@ export interface LinkedChart {
   /** The given that is swept, on whichever sheet it stands. */
   readonly over: number;
   readonly results: readonly number[];
+  /** What runs up a map; it may be a value that is worked out, taken as if it were measured. */
+  readonly against?: {
+    readonly over: number;
+    readonly from: Formula;
+    readonly to: Formula;
+    readonly unit?: Unit;
+  };
   /** The cell that names the lines of a list. */
   readonly lines?: number;
   readonly from: Formula;

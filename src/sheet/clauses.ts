@@ -21,6 +21,10 @@ export interface Clauses {
   readonly negative?: string;
   readonly zero?: string;
   readonly lines?: NameNode;
+  readonly against?: {
+    readonly over: NameNode;
+    readonly range: { readonly from: Expression; readonly to: Expression };
+  };
   readonly xLabel?: string;
   readonly yLabel?: string;
   readonly axis?: 'x' | 'y';
@@ -57,6 +61,7 @@ const READERS = {
   within: { shown: 'within 0.001 in', read: (cursor) => ({ within: readOperand(cursor) }) },
   valid: { shown: 'valid when CONDITION "…"', read: readValid },
   a: { shown: 'a line for each NAME', read: readLines },
+  and: { shown: 'and NAME from A to B', read: readAgainst },
   x: said('xLabel', 'x'),
   y: said('yLabel', 'y'),
   on: { shown: 'on x', read: (cursor) => ({ axis: readAxis(cursor) }) },
@@ -146,6 +151,14 @@ function readValid(cursor: Cursor): Clauses {
 function readLines(cursor: Cursor): Clauses {
   for (const word of ['line', 'for', 'each']) readWord(cursor, word);
   return { lines: readName(cursor, 'the name of a list of texts') };
+}
+
+/** The second thing that runs: then the chart is a map. */
+function readAgainst(cursor: Cursor): Clauses {
+  const over = readName(cursor, 'the name of what runs up the map');
+  readWord(cursor, 'from');
+  const { range } = readRange(cursor);
+  return { against: { over, range: range! } };
 }
 
 function readAxis(cursor: Cursor): 'x' | 'y' {

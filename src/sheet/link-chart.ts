@@ -8,6 +8,7 @@ import { inferDisplayUnit } from './display-unit.ts';
 import { findCell, findGiven, type SoundCell } from './find-cell.ts';
 import { attemptLink, LinkFault, linkFault } from './link-fault.ts';
 import { type LinkContext, linkFormula } from './link-formula.ts';
+import { originOf } from './origin.ts';
 import { linkRange } from './range-fault.ts';
 import type { ChartMark, ChartStatement, Sheet } from './sheet.ts';
 
@@ -31,11 +32,14 @@ function createLinked(statement: ChartStatement, sheet: Sheet, context: LinkCont
   }
   const unit = statement.unit ?? results[0]!.display.unit ?? inferDisplayUnit(y, []);
   if (unit !== undefined) expectUnit(unit, y, statement.results[0]!);
+  const against = linkAgainst(statement, results, sheet, context);
+  const up = against === undefined ? y : quantityDimension(against.kind, statement.against!.over);
   return {
     over: over.index,
+    ...(against === undefined ? {} : { against: against.linked }),
     results: results.map(({ index }) => index),
     ...linkRange(statement.range, (end) => link(end, x, 'the range'), sheet, context),
-    marks: statement.marks.map((mark) => linkMark(mark, x, y, sheet, context)),
+    marks: statement.marks.map((mark) => linkMark(mark, x, up, sheet, context)),
     limits: statement.limits.map(({ least: from, most: to, label }) => {
       const ends = linkRange({ from, to }, (end) => link(end, y, 'a limit'), sheet, context);
       return { least: ends.from, most: ends.to, label };
@@ -43,6 +47,30 @@ function createLinked(statement: ChartStatement, sheet: Sheet, context: LinkCont
     ...units(over.display.unit, unit),
     ...lineNames(statement, find),
   };
+}
+
+/** What runs up a map, which draws one result that is one quantity. */
+function linkAgainst(
+  { against, results: nodes }: ChartStatement,
+  results: readonly SoundCell[],
+  sheet: Sheet,
+  context: LinkContext,
+) {
+  if (against === undefined) return undefined;
+  const [first] = results;
+  if (results.length > 1 || first!.kind.type !== 'quantity') {
+    const found = results.length > 1 ? 'several results' : nameKind(first!.kind);
+    const details = { where: 'a map', expected: 'one result that is one quantity', found };
+    throw linkFault('wrong-kind', results.length > 1 ? nodes[1]! : nodes[0]!, details);
+  }
+  const cell = findCell(against.over, sheet, context);
+  const over = (originOf(context, cell) ?? cell) as SoundCell;
+  const dimension = quantityDimension(over.kind, against.over);
+  const link = (end: Expression) => linkValue(end, dimension, 'the range', sheet, context);
+  const ends = linkRange(against.range, link, sheet, context);
+  const { unit } = over.display;
+  const linked = { over: over.index, ...ends, ...(unit === undefined ? {} : { unit }) };
+  return { kind: over.kind, linked };
 }
 
 function units(x: Unit | undefined, y: Unit | undefined) {

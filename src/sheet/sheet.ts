@@ -211,6 +211,11 @@ export interface ChartStatement extends Span {
   /** The given that is swept. */
   readonly over: NameNode;
   readonly range: { readonly from: Expression; readonly to: Expression };
+  /** A second value that runs, up the drawing: the chart is then a map with contour lines. */
+  readonly against?: {
+    readonly over: NameNode;
+    readonly range: { readonly from: Expression; readonly to: Expression };
+  };
   /** Texts that name the lines of a list result. */
   readonly lines?: NameNode;
   readonly xLabel?: string;

@@ -1,14 +1,15 @@
 import type { Problem } from '../language/problem.ts';
-import { unitIn } from '../units/counterpart.ts';
-import type { System, Unit } from '../units/unit.ts';
+import type { System } from '../units/unit.ts';
 import type { Book } from './book.ts';
 import type { Chart, Formula, LinkedChart } from './cell.ts';
-import type { Axis, ChartData, Series } from './chart-data.ts';
+import type { ChartData, Series } from './chart-data.ts';
 import type { Frame } from './frame.ts';
 import { createProbe } from './probe.ts';
 import { sampleCurve } from './sample-curve.ts';
 import type { ChartStatement } from './sheet.ts';
 import { explainCell } from './solve.ts';
+import { axisUnit, extent, finiteOr, limitValues } from './sweep-axis.ts';
+import { sweepFamily } from './sweep-family.ts';
 
 /**
  * Draws results over a range of one given: the sheet is worked again at each point. The frame
@@ -27,6 +28,7 @@ export function sweepChart(
   const chart = book.charts.find((each) => each.statement === statement && each.sheet === sheet)!;
   const { linked } = chart;
   if (linked === undefined) return chart.problem!;
+  if (linked.against !== undefined) return sweepFamily(book, frame, chart, system);
   const ends = [linked.from, linked.to].map((formula) => numberOf(book, frame, chart, formula));
   const fault = ends.find((end) => typeof end !== 'number');
   if (fault !== undefined) return fault as Problem;
@@ -88,16 +90,6 @@ function drawChart(
   };
 }
 
-interface AxisUnit {
-  readonly symbol: string;
-  readonly factor: number;
-}
-
-function axisUnit(unit: Unit | undefined, system: System | undefined): AxisUnit {
-  if (unit === undefined) return { symbol: '', factor: 1 };
-  return system === undefined ? unit : unitIn(unit, system);
-}
-
 function labelSeries(
   book: Book,
   frame: Frame,
@@ -125,38 +117,9 @@ function labelOf(book: Book, sheet: string, name: string): string {
   return book.find(sheet, name)?.label ?? name;
 }
 
-function finiteOr(value: number | undefined, factor: number): number | undefined {
-  return value !== undefined && Number.isFinite(value) ? value / factor : undefined;
-}
-
-function extent(series: readonly Series[]): Pick<Axis, 'from' | 'to'> {
-  let [from, to] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-  for (const { points } of series) {
-    for (const [, y] of points) {
-      if (!Number.isFinite(y)) continue;
-      if (y < from) from = y;
-      if (y > to) to = y;
-    }
-  }
-  if (from > to) return { from: 0, to: 1 };
-  // Lines that come near to nothing are judged by their height above it.
-  return from > 0 && from < 0.6 * to ? { from: 0, to } : { from, to };
-}
-
 function markValues({ memory }: Frame, { marks }: LinkedChart, factors: { x: number; y: number }) {
   return marks.flatMap(({ axis, formula, label }) => {
     const value = (formula.code.run(memory) as number) / factors[axis];
     return Number.isFinite(value) ? [{ axis, value, label }] : [];
-  });
-}
-
-function limitValues({ memory }: Frame, { limits }: LinkedChart, factor: number) {
-  return limits.flatMap(({ least, most, label }) => {
-    const [low, high] = [least, most].map(
-      (formula) => (formula.code.run(memory) as number) / factor,
-    );
-    return Number.isFinite(low) && Number.isFinite(high)
-      ? [{ least: low!, most: high!, label }]
-      : [];
   });
 }

@@ -79,7 +79,7 @@ function readCurve(cursor: Cursor, span: Span): Curve {
   const unit = readAs(cursor);
   readWord(cursor, 'over');
   const over = readName(cursor, 'the name of a given');
-  const { range, ...clauses } = readClauses(cursor, ['from', 'a', 'x', 'y']);
+  const { range, ...clauses } = readClauses(cursor, ['from', 'and', 'a', 'x', 'y']);
   if (range === undefined) throw unexpected(cursor.peek(), '"from A to B"');
   return {
     results,
@@ -91,8 +91,9 @@ function readCurve(cursor: Cursor, span: Span): Curve {
   };
 }
 
-function labels({ lines, xLabel, yLabel }: Clauses) {
+function labels({ lines, against, xLabel, yLabel }: Clauses) {
   return {
+    ...(against === undefined ? {} : { against }),
     ...(lines === undefined ? {} : { lines }),
     ...(xLabel === undefined ? {} : { xLabel }),
     ...(yLabel === undefined ? {} : { yLabel }),
