@@ -20,6 +20,7 @@ const LARGE_IMPORTS = [
   'fflate',
   'fraction.js',
   'idb',
+  'jsqr',
   'marked',
   'qr',
 ];
@@ -31,6 +32,8 @@ function nodeTests(): TestProjectInlineConfiguration {
     test: {
       name: 'node',
       environment: 'node',
+      // Nothing is timed; a test that hangs must still end.
+      testTimeout: 60_000,
       include: ['tests/**/*.test.ts'],
       exclude: [...DOM_TESTS, APP_TESTS],
     },

@@ -146,14 +146,65 @@ test('a hundred thousand characters pasted are refused in a sentence and kept', 
   expect(errors).toEqual([]);
 });
 
-test('a full store is told loudly and the page works on', async () => {
+test('a full store is told loudly, stays, and the page works on', async () => {
   const { page } = await openApp(browser, BEARING);
   await page.evaluate(() => {
-    Storage.prototype.setItem = () => {
+    IDBObjectStore.prototype.put = () => {
       throw new DOMException('full', 'QuotaExceededError');
     };
   });
   await enter(page, 'finger_reading', '3 1/4');
-  await expect.poll(() => page.getByRole('alert').textContent()).toMatch(/^Not saved/);
+  await expect
+    .poll(() => page.getByRole('alert').textContent())
+    .toMatch(/^Not saved: this browser has no room left/);
   expect(await answer(page, 'gap')).toBe('0.203 in');
+  const download = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Download the job' }).click();
+  expect((await download).suggestedFilename()).toMatch(/\.job\.json$/);
+});
+
+test('a browser that lets the page keep nothing says so, and the page works', async () => {
+  const context = await browser.newContext();
+  await context.addInitScript(() => {
+    const refuse = (): never => {
+      throw new DOMException('denied', 'SecurityError');
+    };
+    Object.defineProperty(window, 'localStorage', { get: refuse });
+    Object.defineProperty(window, 'sessionStorage', { get: refuse });
+    Object.defineProperty(window, 'indexedDB', { get: refuse });
+  });
+  const page = await context.newPage();
+  await page.goto(`${inject('appAddress')}#/${BEARING}`);
+  await expect
+    .poll(() => page.getByRole('alert').textContent())
+    .toMatch(/does not let the page keep anything/);
+  await enter(page, 'finger_reading', '3 1/4');
+  await expect.poll(() => answer(page, 'gap')).toBe('0.203 in');
+});
+
+test('a tab that crashes while it is typed into has what was entered before', async () => {
+  const { page } = await openApp(browser, BEARING);
+  for (const text of ['3.1', '3.2', '3.3']) await enter(page, 'finger_reading', text);
+  await page.getByText('Saved in this browser').waitFor();
+  await page.waitForTimeout(1000);
+  const next = await page.context().newPage();
+  const crash = await page.context().newCDPSession(page);
+  crash.send('Page.crash').catch(() => {});
+  await page.waitForEvent('crash');
+  await next.goto(`${inject('appAddress')}#/${BEARING}`);
+  await expect.poll(() => next.locator('#finger_reading').inputValue()).toBe('3.3');
+});
+
+test('a job in a link opens as a copy, and a cut one says so', async () => {
+  const { page } = await openApp(browser, BEARING);
+  await enter(page, 'finger_reading', '3 1/4');
+  await page.goto(`${inject('appAddress')}#/jobs`);
+  const link = await page.locator('#job-link').inputValue();
+  const other = await (await browser.newContext()).newPage();
+  await other.goto(link);
+  await expect.poll(() => other.getByRole('alert').textContent()).toMatch(/^Opened from a link/);
+  await other.goto(`${inject('appAddress')}#/${BEARING}`);
+  await expect.poll(() => answer(other, 'gap')).toBe('0.203 in');
+  await other.goto(link.slice(0, -9));
+  await expect.poll(() => other.getByRole('alert').textContent()).toMatch(/was cut off on its way/);
 });
