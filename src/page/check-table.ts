@@ -22,7 +22,7 @@ export function createCheckTable(desk: Desk, block: CheckBlock): View {
   );
 
   function refresh(): void {
-    fill(body, ...checks.map((check) => createLine(desk, check)));
+    fill(body, ...checks.flatMap((check) => createLines(desk, check)));
   }
 
   refresh();
@@ -34,7 +34,12 @@ export function createCheckTable(desk: Desk, block: CheckBlock): View {
     body,
   );
   return {
-    element: h('div', { class: 'wide', tabindex: 0, role: 'group', 'aria-label': title }, table),
+    element: h(
+      'div',
+      { class: 'wide', tabindex: 0, role: 'group', 'aria-label': title },
+      table,
+      createSources(checks),
+    ),
     cells: checks.flatMap(({ inputs, subject }) => [
       ...inputs,
       ...(subject === undefined ? [] : [subject]),
@@ -43,13 +48,14 @@ export function createCheckTable(desk: Desk, block: CheckBlock): View {
   };
 }
 
-function createLine(desk: Desk, check: Check): HTMLElement {
+/** The check, and below it what it means where it fails. */
+function createLines(desk: Desk, check: Check): readonly HTMLElement[] {
   const verdict = desk.verdictOf(check);
   const subject = desk.book.cells[check.subject ?? -1];
   const meaning = meaningOf(check, verdict);
-  return h(
+  const line = h(
     'tr',
-    { id: checkId(check), tabindex: -1 },
+    { id: checkId(check), tabindex: -1, class: meaning !== undefined && 'told-below' },
     h('th', { scope: 'row' }, check.statement.label),
     h('td', {}, subject === undefined ? '' : showSubject(desk, subject)),
     h('td', {}, subject === undefined ? '' : describeWindow(desk, check, subject)),
@@ -58,9 +64,19 @@ function createLine(desk: Desk, check: Check): HTMLElement {
       { class: CLASSES[verdict.verdict] },
       createIcon(verdict.verdict),
       ` ${wordFor(check, verdict)}`,
-      meaning === undefined ? '' : h('span', { class: 'meaning' }, meaning),
     ),
   );
+  if (meaning === undefined) return [line];
+  return [line, h('tr', {}, h('td', { class: 'meaning', colspan: 4 }, meaning))];
+}
+
+/** Where the windows come from, together below the table so that its lines stay short. */
+function createSources(checks: readonly Check[]): HTMLElement | undefined {
+  const lines = checks.flatMap(({ statement: { label, source } }) =>
+    source === undefined ? [] : [h('li', {}, h('b', {}, `${label}: `), source)],
+  );
+  if (lines.length === 0) return undefined;
+  return h('details', {}, h('summary', {}, 'Where each line comes from'), h('ul', {}, ...lines));
 }
 
 /** A window is kept or not; only what must be equal fits or does not. */
