@@ -213,7 +213,7 @@ describe('two joints of equal angles', () => {
 
 test('a Z and a W both cancel, though the ends of the W are not parallel', () => {
   const { linked } = BOOK.finds.find(({ sheet }) => sheet === SHEET)!;
-  const lifts = answerFind(BOOK, line(IN_PLANE).frame, SHEET, linked!).solutions;
+  const lifts = answerFind(BOOK, line(IN_PLANE).frame, SHEET, linked!)!.solutions;
   const [z, w] = lifts.map(({ from }) => line({ ...IN_PLANE, lift_made: `${from * 1000} mm` }));
   for (const worked of [z!, w!]) {
     const [front, rear] = numbersIn(worked, 'joints', 'deg');
