@@ -64,25 +64,33 @@ interface Substitution {
   getSingle(feature: string): readonly { readonly sub: number; readonly by: number }[];
 }
 
-/** Path data to a hundredth; the library's own writes what it cannot read where a number is tiny. */
+/**
+ * Path data to a hundredth, each outline closed; the library's own leaves them open, and writes what
+ * cannot be read where a number is tiny.
+ */
 function formatPath({ commands }: Path): string {
   const at = (...numbers: readonly number[]) =>
     numbers.map((number) => String(Math.round(number * 100) / 100 + 0)).join(' ');
-  return commands
-    .map((command) => {
-      switch (command.type) {
-        case 'M':
-        case 'L':
-          return `${command.type}${at(command.x, command.y)}`;
-        case 'C':
-          return `C${at(command.x1, command.y1, command.x2, command.y2, command.x, command.y)}`;
-        case 'Q':
-          return `Q${at(command.x1, command.y1, command.x, command.y)}`;
-        default:
-          return 'Z';
-      }
-    })
-    .join('');
+  const steps = commands.map((command) => {
+    switch (command.type) {
+      case 'M':
+        return `ZM${at(command.x, command.y)}`;
+      case 'L':
+        return `L${at(command.x, command.y)}`;
+      case 'C':
+        return `C${at(command.x1, command.y1, command.x2, command.y2, command.x, command.y)}`;
+      case 'Q':
+        return `Q${at(command.x1, command.y1, command.x, command.y)}`;
+      default:
+        return '';
+    }
+  });
+  return steps.length === 0 ? '' : `${steps.join('').slice(1)}Z`;
+}
+
+/** Part of the library that its types leave out: glyphs that a feature puts in place of others. */
+interface Substitution {
+  getSingle(feature: string): readonly { readonly sub: number; readonly by: number }[];
 }
 
 type Face = (character: string) => Letter | undefined;
