@@ -156,9 +156,10 @@ export function withSystem(job: Job, system: System): Job {
   return { ...job, system };
 }
 
-/** True once a person has typed or ticked something on the sheet. */
+/** True once a person has typed or ticked something on the sheet; what was only left blank is no start. */
 export function isStarted(job: Job, sheet: string): boolean {
-  return own(job.entries, sheet) !== undefined || own(job.ticks, sheet) !== undefined;
+  const entries = Object.values(own(job.entries, sheet) ?? {});
+  return entries.some(({ text }) => text.trim() !== '') || own(job.ticks, sheet) !== undefined;
 }
 
 /** Sheets and names whose entries differ between two jobs. */

@@ -84,7 +84,7 @@ export interface App {
 /** The whole page: header, route, the open sheet, and the word for those who listen. */
 export function createApp(host: AppHost): App {
   const { book } = host;
-  let standing = joinSentences(host.standing);
+  let standing = [...new Set(host.standing)];
   const desk = createLiveDesk({
     book,
     history: host.history,
@@ -160,16 +160,17 @@ export function createApp(host: AppHost): App {
   }
 
   function showStanding(): void {
-    trouble.show(standing, { label: 'Understood', act: takeNote });
+    const said = standing.length === 0 ? undefined : standing.join(' ');
+    trouble.show(said, { label: 'Understood', act: takeNote });
   }
 
   function takeNote(): void {
-    standing = undefined;
+    standing = [];
     showStanding();
   }
 
   function announce(sentence: string): void {
-    standing = joinSentences([standing, sentence]);
+    standing = [...new Set([...standing, sentence])];
     showStanding();
   }
 
@@ -304,9 +305,4 @@ function createSkipLink(main: HTMLElement): HTMLElement {
 function formatDay(date: Date): string {
   const two = (number: number): string => String(number).padStart(2, '0');
   return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
-}
-
-function joinSentences(sentences: readonly (string | undefined)[]): string | undefined {
-  const said = sentences.filter((sentence) => sentence !== undefined);
-  return said.length === 0 ? undefined : said.join(' ');
 }

@@ -54,6 +54,12 @@ export function createHandOver(desk: LiveDesk): View {
         h('summary', {}, 'The same as a code for another device'),
         createQRCode(link, 'Code of the link to this job'),
       ),
+      h(
+        'div',
+        { class: 'print-only' },
+        createQRCode(link, 'Code of the link to this job'),
+        h('p', {}, 'Opens this job as a copy on another device.'),
+      ),
     ];
   }
 

@@ -151,3 +151,40 @@ test('on paper entries are text, cautions stand, and the tools are gone', async 
   expect(await page.locator('header').isVisible()).toBe(false);
   expect(await page.locator('.slider').first().isVisible()).toBe(false);
 });
+
+test.each(THEMES)('axe finds nothing on the page of jobs, %s', async (colorScheme) => {
+  const { page } = await openApp(browser, BEARING, { colorScheme });
+  await enter(page, 'finger_reading', '3 1/4');
+  await page.getByRole('link', { name: 'Jobs', exact: true }).click();
+  await page.getByRole('heading', { name: 'Jobs', level: 1 }).waitFor();
+  for (const summary of await page.locator('main summary').all()) await summary.click();
+  expect(await findBarriers(page)).toEqual([]);
+});
+
+test('axe finds nothing on the first screen and its tour', async () => {
+  const { page } = await openApp(browser, '');
+  await page.getByRole('button', { name: 'Show me round' }).click();
+  expect(await findBarriers(page)).toEqual([]);
+  await page.keyboard.press('Escape');
+  expect(await page.locator('.tour').count()).toBe(0);
+});
+
+test('the page of jobs fits 320 px, and each target is large enough for a finger', async () => {
+  const { page } = await openApp(browser, 'jobs', { viewport: { width: 320, height: 700 } });
+  await page.getByRole('heading', { name: 'Jobs', level: 1 }).waitFor();
+  const found = await page.evaluate(() => {
+    const targets = document.querySelectorAll(
+      'main button, main summary, main input, main textarea, main .button',
+    );
+    const small = [...targets]
+      .filter((target) => target.checkVisibility())
+      .filter(
+        (target) => (target.closest('.entry') ?? target).getBoundingClientRect().height < 43.5,
+      );
+    return {
+      page: document.documentElement.scrollWidth,
+      small: small.map((target) => target.outerHTML.slice(0, 90)),
+    };
+  });
+  expect(found).toEqual({ page: 320, small: [] });
+});

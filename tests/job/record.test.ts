@@ -40,6 +40,14 @@ test('an entry of no text is an entry: the given was left blank', () => {
   expect(entryIn(blank, '20-gearing', 'redline')).toEqual({ text: '' });
 });
 
+test('a sheet on which all was left blank is not started', () => {
+  const blank = withEntry(NEW_JOB, '20-gearing', 'redline', { text: ' ' });
+  expect(isStarted(blank, '20-gearing')).toBe(false);
+  expect(isStarted(withEntry(blank, '20-gearing', 'cruise', { text: '70' }), '20-gearing')).toBe(
+    true,
+  );
+});
+
 test('a tick alone starts a sheet', () => {
   const ticked = withTick(NEW_JOB, '20-gearing', 'tyre-size', '2026-03-14');
   expect(tickIn(ticked, '20-gearing', 'tyre-size')).toEqual({ on: '2026-03-14' });
