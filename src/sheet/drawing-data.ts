@@ -20,13 +20,8 @@ export function createDrawingData(
   const values = new Map(slots.map(({ slot, formula }) => [slot.name, workOut(formula)]));
   const value = (slot: string): Value | undefined =>
     isThere(values.get(slot)) ? values.get(slot) : undefined;
-  const text = ({ formula, display }: DrawnSlot, shown: Value) => {
-    const kind =
-      typeof shown === 'number' && formula.kind.type === 'list'
-        ? { ...formula.kind, type: 'quantity' as const }
-        : formula.kind;
-    return showValue(shown, kind, display, system).text;
-  };
+  const text = ({ formula, display }: DrawnSlot, shown: Value) =>
+    showValue(shown, formula.kind, display, system).text;
   return {
     title,
     number: (slot) => value(slot) as number | undefined,
