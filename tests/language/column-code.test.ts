@@ -60,6 +60,7 @@ test.each([
   ['2 * gap'],
   ['gap / 2 - arm'],
   ['1 / laps'],
+  ['laps / (1e300 * 1e300)'],
   ['laps ^ 2 ^ no_laps'],
   ['-gap * pi'],
   ['sqrt(laps) + 3'],
