@@ -13,6 +13,7 @@ const APP_TESTS = 'tests/app/**';
 const LARGE_IMPORTS = [
   '@observablehq/plot',
   '@observablehq/runtime',
+  '@resvg/resvg-wasm',
   'axe-core',
   'd3-dsv',
   'dompurify',
@@ -22,6 +23,7 @@ const LARGE_IMPORTS = [
   'idb',
   'jsqr',
   'marked',
+  'opentype.js/dist/opentype.mjs',
   'qr',
 ];
 

@@ -65,6 +65,9 @@ export async function drawPixels({
     canvas.width = across;
     canvas.height = down;
     const context = canvas.getContext('2d')!;
+    // A picture for print is opaque to its last pixel.
+    context.fillStyle = '#ffffff';
+    context.fillRect(0, 0, across, down);
     context.drawImage(image, 0, 0, across, down);
     const { data } = context.getImageData(0, 0, across, down);
     return { width: across, height: down, rgba: new Uint8Array(data.buffer) };
