@@ -11,6 +11,7 @@ import { fitExponent } from './growth.ts';
 import { createBearingPeer, createGearingPeer, type Peer } from './mathjs-peer.ts';
 import { measure } from './measure.ts';
 import { type OpenedSheet, openBook, openNotebook, openSheet } from './opened-sheet.ts';
+import { benchSamples, benchSpread } from './sure.ts';
 import { alone, atMost, fasterBy, formatTable, growth, type Row } from './table.ts';
 
 const SIZES = [100, 1_000, 10_000] as const;
@@ -99,6 +100,8 @@ const rows = [
     inTurns(solveBearing, BEARING_READINGS, { disc_wear: 0.001 }),
     createBearingPeer(),
   ),
+  benchSamples(),
+  await benchSpread(),
   ...GROWING.flatMap(benchGrowth),
 ];
 console.log(formatTable(rows));

@@ -57,6 +57,31 @@ export function pathBetween(
   givens: readonly number[],
   results: readonly number[],
 ): readonly number[] {
+  const paths = pathsOf(book);
+  const key = `${givens.join()}>${results.join()}`;
+  const known = paths.get(key);
+  if (known !== undefined) return known;
+  const path = findPath(book, givens, results);
+  if (paths.size >= MOST_PATHS) paths.clear();
+  paths.set(key, path);
+  return path;
+}
+
+/** Paths are asked for again and again while a page is open, and never change: a book's are kept. */
+const PATHS = new WeakMap<Book, Map<string, readonly number[]>>();
+const MOST_PATHS = 5000;
+
+function pathsOf(book: Book): Map<string, readonly number[]> {
+  const paths = PATHS.get(book) ?? new Map<string, readonly number[]>();
+  PATHS.set(book, paths);
+  return paths;
+}
+
+function findPath(
+  book: Book,
+  givens: readonly number[],
+  results: readonly number[],
+): readonly number[] {
   const dependents = dependentsOf(book);
   const moved = new Set(givens.flatMap((given) => [...dependents(given)]));
   const needed = upstreamOf(book.cells, results);

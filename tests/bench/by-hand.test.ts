@@ -1,9 +1,13 @@
+import { deviation, mean } from 'd3-array';
 import { describe, expect, test } from 'vitest';
+import { sampleBearing } from '../../bench/by-hand/bearing-samples.ts';
 import { GEARING_READINGS, solveGearing } from '../../bench/by-hand/gearing.ts';
 import { BEARING_READINGS, solveBearing } from '../../bench/by-hand/release-bearing.ts';
 import { createBearingPeer, createGearingPeer, type Peer, toSi } from '../../bench/mathjs-peer.ts';
 import { listResults } from '../../src/cli/record-results.ts';
 import { outcomeOf } from '../../src/sheet/solve.ts';
+import { runSimulation } from '../../src/sheet/spread/simulate.ts';
+import { listDoubts } from '../../src/sheet/spread/uncertain-inputs.ts';
 import { openNotebooks, work } from '../support/notebooks.ts';
 
 const BOOK = openNotebooks();
@@ -52,4 +56,18 @@ describe('the bench times work that comes to the same', () => {
     );
     expect(solveSheet(sheet)).toMatchObject(closeToAll(theirs));
   });
+});
+
+test('samples of the release bearing, drawn by hand and by Layshaft', () => {
+  const { book, frame } = work(BOOK, '70-release-bearing');
+  const { index } = book.find('70-release-bearing', 'gap_when_worn')!;
+  const doubts = listDoubts(book, frame, index);
+  const named = doubts.map(({ cell, plus }) => [book.cells[cell]!.name, plus]);
+  const options = { samples: 20_480, seed: 1 };
+  const byHand = sampleBearing(BEARING_READINGS, Object.fromEntries(named), options);
+  const ours = runSimulation(book, frame, index, options);
+  // They draw in another order, so they agree as distributions: to a twentieth of their width.
+  const width = deviation(ours)!;
+  expect(Math.abs(mean(ours)! - mean(byHand)!)).toBeLessThan(width / 20);
+  expect(deviation(byHand)! / width).toBeCloseTo(1, 1);
 });

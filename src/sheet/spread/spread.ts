@@ -60,12 +60,14 @@ export function spreadOf(
   const probe = createProbe(book, frame, cells, [result]);
   const values = probe.at(nominal);
   if (!values.every(Number.isFinite)) return [];
-  const effects = doubts.map((doubt) => effectsOf(doubt, cells, nominal, probe.at));
+  const effects = doubts.map((doubt) => effectsOf(doubt, cells, nominal, values, probe.at));
+  // The numbers of a list are all worked at once, so each place is worked for all of them.
+  const at = values.length > 1 ? remember(probe.at) : probe.at;
   const box = cells.map((cell, i) => limitsOf(cell, nominal[i]!, doubts));
   let isReached = false;
   const spreads = values.map((value, k) => {
     const own = effects.map((effect) => effect[k]!);
-    const worst = worstCase((place) => probe.at(place)[k] ?? Number.NaN, box);
+    const worst = worstCase((place) => at(place)[k] ?? Number.NaN, box);
     const likely = withinWorst(combine(value, doubts, own), worst, doubts);
     isReached ||= isInDoubt(worst, own);
     return {
@@ -77,6 +79,18 @@ export function spreadOf(
     };
   });
   return isReached ? spreads : [];
+}
+
+function remember(
+  at: (values: readonly number[]) => readonly number[],
+): (values: readonly number[]) => readonly number[] {
+  const known = new Map<string, readonly number[]>();
+  return (values) => {
+    const key = values.join();
+    const found = known.get(key) ?? at(values);
+    known.set(key, found);
+    return found;
+  };
 }
 
 /** Less than this share of a result is what rounding leaves of terms that cancel. */
@@ -116,12 +130,12 @@ function effectsOf(
   { cell, u, shift }: Doubt,
   cells: readonly number[],
   nominal: readonly number[],
+  here: readonly number[],
   at: (values: readonly number[]) => readonly number[],
 ): readonly Effect[] {
   const i = cells.indexOf(cell);
   const above = at(nominal.with(i, nominal[i]! + u));
   const below = at(nominal.with(i, nominal[i]! - u));
-  const here = at(nominal);
   return here.map((y, k) => {
     const [up, down] = [above[k] ?? Number.NaN, below[k] ?? Number.NaN];
     const size = Number.isNaN(up) ? y - down : Number.isNaN(down) ? up - y : (up - down) / 2;
