@@ -4,7 +4,12 @@ import { sweepChart } from '../../src/sheet/sweep.ts';
 import { type Entries, numbersIn, openNotebooks, work } from '../support/notebooks.ts';
 
 const BOOK = openNotebooks();
-const CHARTS = BOOK.charts.map(({ sheet, statement }) => [sheet, statement.title] as const);
+const CHARTS = BOOK.charts
+  .filter(({ statement }) => statement.against === undefined)
+  .map(({ sheet, statement }) => [sheet, statement.title] as const);
+const MAPS = BOOK.charts
+  .filter(({ statement }) => statement.against !== undefined)
+  .map(({ sheet, statement }) => [sheet, statement.title] as const);
 
 describe.each(CHARTS)('%s, chart "%s"', (sheet, title) => {
   const data = draw(sheet, title);
@@ -23,6 +28,15 @@ describe.each(CHARTS)('%s, chart "%s"', (sheet, title) => {
     expect(data.marks).toHaveLength(statement.marks.length);
     expect(data.limits).toHaveLength(statement.limits.length);
   });
+});
+
+test.each(MAPS)('%s, map "%s", has lines of numbers', (sheet, title) => {
+  const { series } = draw(sheet, title);
+  expect(series.length).toBeGreaterThan(2);
+  for (const { points } of series) {
+    expect(points.length).toBeGreaterThan(20);
+    expect(points.some(([, y]) => Number.isFinite(y))).toBe(true);
+  }
 });
 
 describe('engine speed against road speed', () => {
