@@ -1,8 +1,8 @@
-import axe from 'axe-core';
 import type { Browser, Page } from 'playwright';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { openBrowser } from '../support/open-browser.ts';
-import { BEARING, enter, GEARING, openApp, SHEETS } from './open-app.ts';
+import { findBarriers } from './find-barriers.ts';
+import { BEARING, enter, openApp, SHEETS } from './open-app.ts';
 
 let browser: Browser;
 
@@ -11,31 +11,12 @@ beforeAll(async () => {
 });
 afterAll(() => browser.close());
 
-/** What axe finds, a line each. */
-async function findBarriers(page: Page): Promise<readonly string[]> {
-  // The page's own policy lets no script in but its own, so the checker comes by the debugger.
-  await page.evaluate(axe.source);
-  const found = await page.evaluate(async () => {
-    const { axe: checker } = window as unknown as { axe: typeof import('axe-core') };
-    const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
-    return (await checker.run(document, { runOnly: tags })).violations;
-  });
-  return found.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.html.slice(0, 200)}`));
-}
-
 async function waitForCharts(page: Page): Promise<void> {
   const charts = await page.locator('figure.chart').count();
   await expect.poll(() => page.locator('figure.chart svg').count()).toBeGreaterThanOrEqual(charts);
 }
 
 const THEMES = ['light', 'dark'] as const;
-const VIEWS = SHEETS.flatMap((sheet) => THEMES.map((theme) => [sheet, theme] as const));
-
-test.each(VIEWS)('axe finds nothing on %s, %s', async (sheet, colorScheme) => {
-  const { page } = await openApp(browser, sheet, { colorScheme });
-  await waitForCharts(page);
-  expect(await findBarriers(page)).toEqual([]);
-});
 
 test.each(THEMES)('axe finds nothing where things have gone wrong, %s', async (colorScheme) => {
   const { page } = await openApp(browser, BEARING, { colorScheme });
@@ -43,12 +24,6 @@ test.each(THEMES)('axe finds nothing where things have gone wrong, %s', async (c
   await enter(page, 'wanted_gap', '0.300');
   await page.locator('.waits').first().waitFor();
   await page.locator('summary').first().click();
-  expect(await findBarriers(page)).toEqual([]);
-});
-
-test('axe finds nothing on a narrow page', async () => {
-  const { page } = await openApp(browser, GEARING, { viewport: { width: 390, height: 844 } });
-  await waitForCharts(page);
   expect(await findBarriers(page)).toEqual([]);
 });
 
@@ -90,16 +65,6 @@ test.each([320, 390, 820, 1440])(
     expect(small).toEqual([]);
   },
 );
-
-test.each(SHEETS)('%s has one title and no heading that skips a level', async (sheet) => {
-  const { page } = await openApp(browser, sheet);
-  const levels = await page.evaluate(() =>
-    [...document.querySelectorAll('h1, h2, h3, h4, h5, h6')].map((one) => Number(one.tagName[1])),
-  );
-  expect(levels.filter((level) => level === 1)).toHaveLength(1);
-  const skips = levels.filter((level, i) => level > (levels[i - 1] ?? 0) + 1);
-  expect(skips).toEqual([]);
-});
 
 test('the keyboard reaches the sheet by the first link, and the fields after it', async () => {
   const { page } = await openApp(browser, BEARING);
