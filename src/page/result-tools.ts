@@ -18,6 +18,12 @@ export function createResultTools(desk: Desk, cell: Cell): View {
   const formula = cell.role === 'work' || cell.role === 'stack' ? cell.formula : undefined;
   const notes = formula === undefined ? [] : createFunctionNotes(desk, formula.tree);
 
+  if (cell.role === 'stack') tools.push(createLazy('Tolerances added up', loadTable));
+
+  async function loadTable(): Promise<View> {
+    return (await import('./stack-table.ts')).createStackTable(desk, cell);
+  }
+
   async function loadSteps(): Promise<View> {
     return (await import('./step-through.ts')).createStepThrough(desk, cell);
   }
