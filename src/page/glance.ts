@@ -137,5 +137,6 @@ function createWayToReadings(desk: Desk, sheet: Sheet): HTMLElement | undefined 
     'a',
     { class: 'to-readings', href: sheetHref(sheet.name, first.name) },
     'To the readings',
+    createIcon('down'),
   );
 }

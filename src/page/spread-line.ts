@@ -10,6 +10,9 @@ import type { Desk } from './desk.ts';
 import { h } from './element.ts';
 import { createSimulation } from './simulation.ts';
 
+/** Results whose doubt has been opened: it stays open while the readings change. */
+const OPENED = new WeakSet<Cell>();
+
 /** How sure a result is: one line, and behind it whose doubt it is and the simulated picture. */
 export function createSpreadLine(desk: Desk, cell: Cell): HTMLElement | undefined {
   const spreads = desk.spreadOf(cell.index);
@@ -19,13 +22,18 @@ export function createSpreadLine(desk: Desk, cell: Cell): HTMLElement | undefine
   if (spreads.length > 1) return createSure(listSpreads(spreads, writing));
   const more = h(
     'details',
-    { class: 'doubt' },
+    { class: 'doubt', open: OPENED.has(cell), on: { toggle: remember } },
     h('summary', {}, 'What matters most'),
     h('p', {}, describeShares(spread, writing)),
     createBars(spread, writing),
     createSimulation(desk, cell, writing),
   );
   return createSure(describeSpread(spread, writing), more);
+
+  function remember({ target }: Event): void {
+    if ((target as HTMLDetailsElement).open) OPENED.add(cell);
+    else OPENED.delete(cell);
+  }
 }
 
 function createSure(text: string, more?: HTMLElement): HTMLElement {

@@ -35,7 +35,8 @@ export function createStack(desk: Desk, sheet: Sheet, block: StackBlock): View {
       outcome.state === 'value'
         ? createAnswer(cell!, outcome.value, desk.system(), undefined)
         : createTrouble(desk, cell!);
-    const sure = outcome.state === 'value' ? desk.doubt()?.createSpreadLine(desk, cell!) : undefined;
+    const sure =
+      outcome.state === 'value' ? desk.doubt()?.createSpreadLine(desk, cell!) : undefined;
     fill(answer, h('p', { class: 'work-name' }, cell!.label), shown, sure);
     tools.refresh();
     drawn.redraw();

@@ -40,3 +40,13 @@ test('a list tells its worst cases one by one', async () => {
 test('a result that rests on no doubt says nothing', async () => {
   expect(await open('twice')).toBeUndefined();
 });
+
+test('opened, it stays open while the readings change', async () => {
+  const { desk } = createTestDesk(SHEET);
+  await desk.settled();
+  const gap = desk.book.find('10-sheet', 'gap')!;
+  const before = createSpreadLine(desk, gap)!;
+  document.body.replaceChildren(before);
+  before.querySelector('summary')!.click();
+  await expect.poll(() => createSpreadLine(desk, gap)!.querySelector('details')!.open).toBe(true);
+});
