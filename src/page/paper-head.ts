@@ -1,20 +1,36 @@
 import type { Job } from '../job/record.ts';
 import { fill, h } from './element.ts';
+import { quoteCss } from './paper-rules.ts';
 
 export interface PaperHead {
   readonly element: HTMLElement;
-  /** Mutates the line: which job it is. */
+  /** Mutates the line and the pages' heads: which job it is. */
   show(job: Job): void;
+  /** Mutates the pages' heads: what is open. */
+  name(sheet: string): void;
 }
 
-/** The line at the head of a print: the job, and the day it was printed. */
+/**
+ * What tells each page of a print where it belongs: the job and its car, the sheet, the day. It goes into
+ * the margins of the pages, and where the browser writes nothing into margins, to the head of the first.
+ */
 export function createPaperHead(now: () => Date): PaperHead {
   const element = h('p', { class: 'print-only print-head' });
+  element.hidden = 'CSSMarginRule' in window;
   return {
     element,
-    show({ title }) {
+    show({ title, vehicle }) {
       const day = new Intl.DateTimeFormat('en-GB', { dateStyle: 'long' }).format(now());
-      fill(element, h('b', {}, `Layshaft · ${title}`), h('span', {}, day));
+      const job = ['Layshaft', title, vehicle].filter((words) => words !== '').join(' · ');
+      fill(element, h('b', {}, job), h('span', {}, day));
+      setMargin('job', job);
+      setMargin('day', day);
     },
+    name: (sheet) => setMargin('sheet', sheet),
   };
+}
+
+/** The style sheet for print puts these into the margins. */
+function setMargin(name: string, words: string): void {
+  document.documentElement.style.setProperty(`--paper-${name}`, quoteCss(words));
 }

@@ -82,7 +82,8 @@ export function readWidth(text: string): number {
   return Number.isFinite(typed) ? Math.min(most, Math.max(least, typed)) : PRINT_WIDTHS[1];
 }
 
-function choose(
+/** A choice of one among a few, with its label. */
+export function choose(
   label: string,
   options: readonly (readonly [value: string, words: string])[],
   chosen: string,

@@ -1,6 +1,7 @@
 import type { Step, StepsBlock } from '../sheet/sheet.ts';
 import { h, setAttribute } from './element.ts';
 import { createInline } from './narrative.ts';
+import { createSignature } from './signature.ts';
 import type { View } from './view.ts';
 
 export interface Ticks {
@@ -29,6 +30,7 @@ export function createSteps(block: StepsBlock, ticks: Ticks): View {
     h('p', { class: 'steps-title' }, block.title),
     h('ol', {}, ...lines.map((line) => line.element)),
     h('div', { class: 'steps-foot' }, left, h('label', { class: 'signer' }, 'Signed by ', worker)),
+    createSignature('Signed'),
   );
 
   function refresh(): void {

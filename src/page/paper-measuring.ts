@@ -1,0 +1,89 @@
+import type { GivenCell } from '../sheet/cell.ts';
+import type { Sheet } from '../sheet/sheet.ts';
+import { showValue } from '../sheet/show.ts';
+import { formatUnit } from '../units/format-unit.ts';
+import { createCaution } from './caution.ts';
+import type { Desk } from './desk.ts';
+import { h } from './element.ts';
+import { unitOfField } from './given-field.ts';
+import { listCautions, listReadings, type ReadingGroup } from './paper-readings.ts';
+import { formatNumber } from './route.ts';
+import { createSignature } from './signature.ts';
+
+/** Sheets that have anything to be measured. */
+export function listMeasured(desk: Desk, sheets: readonly Sheet[]): readonly Sheet[] {
+  return sheets.filter((sheet) => listReadings(desk.book, sheet).length > 0);
+}
+
+/**
+ * A blank sheet to take to the car: each reading with what it is, how it is taken, its unit and a box to
+ * write in; the sheets' cautions; who measured. What is in the job already is not printed: whoever sees a figure
+ * reads it off the gauge again.
+ */
+export function createMeasuringSheet(desk: Desk, sheets: readonly Sheet[]): HTMLElement {
+  const parts = listMeasured(desk, sheets).flatMap((sheet) => createSheetPart(desk, sheet));
+  return h(
+    'section',
+    { class: 'paper-sheet measuring' },
+    h('h1', {}, 'Measuring sheet'),
+    h(
+      'p',
+      { class: 'meaning' },
+      'Write what the gauge says, with its unit where it is not the one printed. A reading taken more than once goes in with semicolons between.',
+    ),
+    ...parts,
+    createSignature('Measured by'),
+  );
+}
+
+function createSheetPart(desk: Desk, sheet: Sheet): readonly HTMLElement[] {
+  const place = formatNumber(sheet.number);
+  return [
+    h('h2', {}, place === '' ? sheet.title : `${place} ${sheet.title}`),
+    ...listCautions(sheet).map(createCaution),
+    ...listReadings(desk.book, sheet).map((group) => createGroup(desk, sheet, group)),
+  ];
+}
+
+function createGroup(desk: Desk, sheet: Sheet, { heading, readings }: ReadingGroup): HTMLElement {
+  const name = heading ?? sheet.title;
+  const columns = ['Reading', 'Measured', 'Unit'];
+  return h(
+    'table',
+    { class: 'readings' },
+    h('caption', {}, name),
+    h('thead', {}, h('tr', {}, ...columns.map((column) => h('th', { scope: 'col' }, column)))),
+    h('tbody', {}, ...readings.map((cell) => createReading(desk, cell))),
+  );
+}
+
+function createReading(desk: Desk, cell: GivenCell): HTMLElement {
+  const unit = unitOfField(desk, cell);
+  const usual = describeRange(desk, cell);
+  return h(
+    'tr',
+    {},
+    h(
+      'th',
+      { scope: 'row' },
+      cell.label,
+      h('span', { class: 'how' }, [cell.statement.how, usual].filter(Boolean).join(' ')),
+    ),
+    h('td', {}, h('div', { class: isLong(cell) ? 'write-in long' : 'write-in' })),
+    h('td', { class: 'unit' }, unit === undefined ? '' : formatUnit(unit)),
+  );
+}
+
+/** More than a number is written into the box. */
+function isLong({ kind }: GivenCell): boolean {
+  return kind?.type !== 'quantity';
+}
+
+/** A reading far from the usual is worth taking again while one still lies under the car. */
+function describeRange(desk: Desk, { range, kind, display }: GivenCell): string | undefined {
+  if (range === undefined || kind === undefined) return undefined;
+  const [from, to] = [range.from, range.to].map(
+    (value) => showValue(value, kind, display, desk.system()).text,
+  );
+  return `Usually ${from} to ${to}.`;
+}
