@@ -6,6 +6,7 @@ import type { Cell } from '../sheet/cell.ts';
 import { type Compared, compareResults } from '../sheet/compare/compare.ts';
 import { originOf } from '../sheet/origin.ts';
 import type { CompareCommand } from './command.ts';
+import type { ComparedRecord, CompareRecord } from './compare-record.ts';
 import { formatCompared } from './format-compared.ts';
 import type { Loaded } from './load-book.ts';
 import { nameResult } from './name-result.ts';
@@ -19,26 +20,6 @@ import { DONE, type ExitCode, PROBLEM, refuse, type Terminal } from './terminal.
 const HINT = 'See npx layshaft help compare';
 /** The column of the job itself. */
 const AS_IT_IS = 'As it is';
-
-/** What `compare --json` prints. */
-export interface CompareRecord {
-  readonly sheet: string;
-  /** The job as it is first. */
-  readonly columns: readonly { readonly name: string; readonly problems: readonly string[] }[];
-  readonly results: Readonly<Record<string, ComparedRecord>>;
-  readonly problems: readonly ProblemRecord[];
-}
-
-export interface ComparedRecord {
-  readonly label: string;
-  readonly unit: string;
-  /** One a column; null where there is none. */
-  readonly values: readonly (ResultValue | null)[];
-  readonly texts: readonly string[];
-  /** Against the first column, in sign and words. */
-  readonly differences: readonly (string | null)[];
-  readonly differs: boolean;
-}
 
 /** `layshaft compare`: sets proposals beside the sheet as it is. */
 export function compare(command: CompareCommand, terminal: Terminal): ExitCode {

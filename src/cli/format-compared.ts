@@ -1,5 +1,5 @@
 import type { Sheet } from '../sheet/sheet.ts';
-import type { ComparedRecord, CompareRecord } from './compare.ts';
+import type { ComparedRecord, CompareRecord } from './compare-record.ts';
 import { formatProblem } from './problem-record.ts';
 
 /** Columns side by side as lines for people: each result, then a line a column with its difference. */

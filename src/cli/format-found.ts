@@ -1,5 +1,5 @@
 import type { Sheet } from '../sheet/sheet.ts';
-import type { FindRecord } from './find.ts';
+import type { FindRecord } from './find-record.ts';
 import { formatProblem } from './problem-record.ts';
 
 /** Rows that people want to read. */

@@ -2,12 +2,12 @@ import type { ChartData } from '../sheet/chart-data.ts';
 import { type ChartLayer, listLines, overlayCharts } from '../sheet/compare/overlay-charts.ts';
 import type { ChartStatement, Sheet } from '../sheet/sheet.ts';
 import { sweepChart } from '../sheet/sweep.ts';
-import type { ShownColumn } from './compare-view.ts';
 import type { Desk } from './desk.ts';
 import { createDrawn } from './drawn.ts';
 import { fill, h } from './element.ts';
 import { loadChart } from './load-drawings.ts';
 import { createScrollBox } from './scroll-box.ts';
+import type { ShownColumn } from './shown-column.ts';
 
 type ChartTool = Awaited<ReturnType<typeof loadChart>>;
 

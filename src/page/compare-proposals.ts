@@ -15,10 +15,10 @@ import { rowsOf } from '../sheet/enter.ts';
 import { originOf } from '../sheet/origin.ts';
 import type { Sheet } from '../sheet/sheet.ts';
 import { formatUnit } from '../units/format-unit.ts';
-import type { ShownColumn } from './compare-view.ts';
 import type { Desk } from './desk.ts';
 import { fill, h } from './element.ts';
 import { formatEntry } from './field-unit.ts';
+import type { ShownColumn } from './shown-column.ts';
 
 export interface Proposals {
   readonly element: HTMLElement;

@@ -3,11 +3,11 @@ import { type Compared, compareResults } from '../sheet/compare/compare.ts';
 import { SAME } from '../sheet/compare/difference-words.ts';
 import type { Sheet } from '../sheet/sheet.ts';
 import { verdictOf } from '../sheet/verdict.ts';
-import type { ShownColumn } from './compare-view.ts';
 import type { Desk } from './desk.ts';
 import { fill, h } from './element.ts';
 import { createIcon } from './icon.ts';
 import { createScrollBox } from './scroll-box.ts';
+import type { ShownColumn } from './shown-column.ts';
 
 export interface CompareTable {
   readonly element: HTMLElement;

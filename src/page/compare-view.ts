@@ -5,15 +5,11 @@ import { createProposals } from './compare-proposals.ts';
 import { createCompareTable } from './compare-table.ts';
 import type { Desk } from './desk.ts';
 import { h } from './element.ts';
+import type { ShownColumn } from './shown-column.ts';
 import type { View } from './view.ts';
 
 /** The name of the job itself among its proposals. */
 const AS_IT_IS = 'As it is';
-
-/** One column as the page shows it. */
-export interface ShownColumn extends Column {
-  readonly name: string;
-}
 
 /** Proposals, their results in columns, and their charts laid over one another. */
 export function createCompareView(desk: Desk, sheet: Sheet): View {

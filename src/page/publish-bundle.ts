@@ -3,10 +3,10 @@ import type { BundleOptions, FigureFormat } from '../export/bundle-contents.ts';
 import { nameJobFile } from '../job/file-name.ts';
 import { formatJobFile } from '../job/read-job.ts';
 import type { Sheet } from '../sheet/sheet.ts';
+import { createButton } from './button.ts';
 import { downloadBytes } from './download.ts';
 import { h } from './element.ts';
-import { createButton } from './publish-figure.ts';
-import type { PublishHost } from './publish-view.ts';
+import type { PublishHost } from './publish-host.ts';
 
 /** The write-up in one zip: this sheet's, or that of the whole job; with progress and a way to stop. */
 export function createPublishBundle(host: PublishHost): HTMLElement {

@@ -1,9 +1,10 @@
 import { figureSVG, type PrintOptions } from '../export/figure-svg.ts';
 import type { Figure } from '../export/figures.ts';
 import { encodePNG } from '../export/png.ts';
+import { createButton } from './button.ts';
 import { downloadBytes, downloadText } from './download.ts';
 import { fill, h } from './element.ts';
-import type { PublishHost } from './publish-view.ts';
+import type { PublishHost } from './publish-host.ts';
 
 /** One figure: its words, which can be changed, and the files that it can be had as. */
 export function createPublishFigure(host: PublishHost, figure: Figure): HTMLElement {
@@ -101,8 +102,4 @@ function createWords(host: PublishHost, figure: Figure): HTMLElement {
     field('caption', 'Caption'),
     field('alt', 'What it shows, for those who do not see it'),
   );
-}
-
-export function createButton(words: string, act: () => void): HTMLElement {
-  return h('button', { type: 'button', on: { click: act } }, words);
 }

@@ -2,10 +2,10 @@ import { tableCSV } from '../export/csv.ts';
 import { nameFile } from '../export/figures.ts';
 import { tableHTML, tableMarkdown } from '../export/table-text.ts';
 import type { FigureTable } from '../sheet/figure-table.ts';
+import { createButton } from './button.ts';
 import { downloadText } from './download.ts';
 import { h } from './element.ts';
-import { createButton } from './publish-figure.ts';
-import type { PublishHost } from './publish-view.ts';
+import type { PublishHost } from './publish-host.ts';
 
 /** One table: to the clipboard as text that other programs set, or as a file. */
 export function createPublishTable(host: PublishHost, table: FigureTable): HTMLElement {

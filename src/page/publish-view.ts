@@ -1,27 +1,14 @@
-import type { BundleTools } from '../export/bundle.ts';
 import { type Figure, listFigures, listTables } from '../export/figures.ts';
 import type { Sheet } from '../sheet/sheet.ts';
-import type { Standing } from '../sheet/standing.ts';
 import type { Desk } from './desk.ts';
 import { fill, h } from './element.ts';
 import { loadExport } from './load-export.ts';
-import { createPrintChoices, type PrintChoices } from './print-choices.ts';
+import { createPrintChoices } from './print-choices.ts';
 import { createPublishBundle } from './publish-bundle.ts';
 import { createPublishFigure } from './publish-figure.ts';
+import type { PublishHost } from './publish-host.ts';
 import { createPublishTable } from './publish-table.ts';
 import type { View } from './view.ts';
-
-/** What the parts of the view share. */
-export interface PublishHost {
-  readonly desk: Desk;
-  readonly sheet: Sheet;
-  readonly tools: BundleTools;
-  choices(): PrintChoices;
-  /** The desk as it stands now. */
-  standing(): Standing;
-  /** Tells, in words, what was done or why not. */
-  say(sentence: string): void;
-}
 
 /** Figures, tables and the bundle of a sheet, with one set of choices for all of them. */
 export async function createPublishView(desk: Desk, sheet: Sheet): Promise<View> {

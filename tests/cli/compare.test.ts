@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { type CompareRecord, compare } from '../../src/cli/compare.ts';
+import { compare } from '../../src/cli/compare.ts';
+import type { CompareRecord } from '../../src/cli/compare-record.ts';
 import { parseArguments } from '../../src/cli/parse-arguments.ts';
 import { formatJob } from '../../src/job/read-job.ts';
 import { NEW_JOB } from '../../src/job/record.ts';

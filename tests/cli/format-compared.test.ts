@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { CompareRecord } from '../../src/cli/compare.ts';
+import type { CompareRecord } from '../../src/cli/compare-record.ts';
 import { formatCompared } from '../../src/cli/format-compared.ts';
 
 const RECORD: CompareRecord = {

@@ -1,5 +1,5 @@
 import { loadExport } from '../../src/page/load-export.ts';
-import type { PublishHost } from '../../src/page/publish-view.ts';
+import type { PublishHost } from '../../src/page/publish-host.ts';
 import { createTestDesk } from './test-desk.ts';
 
 export const PRINTED = `# Bench
