@@ -14,6 +14,8 @@ import { createLater } from './later.ts';
 import { loadFigures, loadFinds, loadPractice } from './load-views.ts';
 import { createNarrative, type NarrativeState } from './narrative.ts';
 import { createNote } from './note.ts';
+import { createPaper } from './paper.ts';
+import { createPracticeFoot } from './practice-foot.ts';
 import { createProblemList } from './problem-list.ts';
 import { createPublish } from './publish.ts';
 import { formatNumber } from './route.ts';
@@ -48,10 +50,13 @@ export function createSheetView(desk: Desk, sheet: Sheet): SheetView {
   const list = createProblemList(problems);
   const glance = createGlance(desk, sheet);
   if (glance !== undefined) views.push(glance);
-  const compare = createCompare(desk, sheet);
-  if (compare !== undefined) views.push(compare);
+  const foot = [createPracticeFoot(desk, sheet), createCompare(desk, sheet)].filter(
+    (view) => view !== undefined,
+  );
+  views.push(...foot);
   const publish = createPublish(desk, sheet);
   if (publish !== undefined) views.push(publish);
+  const paper = createPaper(desk, sheet, createSheetView);
   return {
     sheet,
     title,
@@ -59,7 +64,8 @@ export function createSheetView(desk: Desk, sheet: Sheet): SheetView {
       title,
       ...[list, glance?.element].filter((node) => node !== undefined),
       ...nodes,
-      ...[compare?.element, publish?.element].filter((node) => node !== undefined),
+      ...foot.map(({ element }) => element),
+      ...[publish?.element, paper?.element].filter((node) => node !== undefined),
     ],
     refresh(cells) {
       for (const view of views) if (view.cells.some((cell) => cells.has(cell))) view.refresh();

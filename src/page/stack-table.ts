@@ -2,6 +2,7 @@ import type { Cell } from '../sheet/cell.ts';
 import { createSpreadWriting } from '../sheet/spread/spread-writing.ts';
 import {
   addTolerances,
+  hasRepeated,
   STACK_SAMPLES,
   STACK_SEED,
   type StackMethod,
@@ -16,9 +17,13 @@ const NAMES: Readonly<Record<StackMethod['method'], string>> = {
   simulated: `Monte Carlo, 95 % of ${STACK_SAMPLES} draws, seed ${STACK_SEED}`,
 };
 
+const REPEATED =
+  'A reading that was repeated counts in the first two by how far its readings lie apart; it is drawn by Student’s t, which for a few readings reaches further.';
+
 /** A stack by the three ways in which tolerances are added up, one beside the other. */
 export function createStackTable(desk: Desk, cell: Cell): View {
   const body = h('tbody');
+  const note = h('p', { class: 'hint' }, REPEATED);
   const heads = ['Added up by', 'From', 'To', '±'].map((word) => h('th', { scope: 'col' }, word));
   const table = h(
     'table',
@@ -41,8 +46,9 @@ export function createStackTable(desk: Desk, cell: Cell): View {
       ),
     );
     fill(body, ...(rows.length > 0 ? rows : [none]));
+    note.hidden = !hasRepeated(desk.book, desk.frame(), cell.index);
   }
 
   refresh();
-  return { element: h('div', { class: 'wide' }, table), cells: [cell.index], refresh };
+  return { element: h('div', { class: 'wide' }, table, note), cells: [cell.index], refresh };
 }

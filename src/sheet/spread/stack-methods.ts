@@ -2,7 +2,8 @@ import type { Book } from '../book.ts';
 import type { Frame } from '../frame.ts';
 import { describeSamples } from './distribution.ts';
 import { runSimulation } from './simulate.ts';
-import { spreadOf } from './spread.ts';
+import { type Share, spreadOf } from './spread.ts';
+import { type Doubt, listDoubts } from './uncertain-inputs.ts';
 
 /** Between which values a stack lies, by one of the ways in which tolerances are added up. SI. */
 export interface StackMethod {
@@ -24,9 +25,9 @@ export const STACK_SEED = 1;
 export function addTolerances(book: Book, frame: Frame, stack: number): readonly StackMethod[] {
   const [spread] = spreadOf(book, frame, stack);
   if (spread === undefined) return [];
-  const { value, worst, likely } = spread;
-  // A tolerance is √3 standard uncertainties of limits between which any value is as likely.
-  const reach = Math.sqrt(3) * likely.u;
+  const { value, worst } = spread;
+  const doubts = listDoubts(book, frame, stack);
+  const reach = Math.hypot(...spread.shares.map((share) => toleranceOf(share, doubts)));
   const options = { samples: STACK_SAMPLES, seed: STACK_SEED };
   const [from, to] = describeSamples(runSimulation(book, frame, stack, options)).shortest;
   return [
@@ -34,4 +35,17 @@ export function addTolerances(book: Book, frame: Frame, stack: number): readonly
     { method: 'squares', from: value - reach, to: value + reach },
     { method: 'simulated', from, to },
   ];
+}
+
+/** What the whole tolerance of one given makes of the stack; of repeated readings, half from end to end. */
+function toleranceOf({ cell, effect }: Share, doubts: readonly Doubt[]): number {
+  const own = doubts.filter((doubt) => doubt.cell === cell);
+  const u = Math.hypot(...own.map((doubt) => doubt.u));
+  const width = own.reduce((sum, { minus, plus }) => sum + (minus + plus) / 2, 0);
+  return (effect / u) * width;
+}
+
+/** True where a reading in the stack was repeated: its doubt is then drawn further than it was read. */
+export function hasRepeated(book: Book, frame: Frame, stack: number): boolean {
+  return listDoubts(book, frame, stack).some(({ shape }) => shape === 'student');
 }

@@ -32,6 +32,16 @@ test('one tolerance alone is the same at worst and by its square', () => {
   expect(squares!.slice(1)).toEqual(worst!.slice(1).map((end) => expect.closeTo(end as number, 9)));
 });
 
+test('repeated readings count by how far they lie apart, and are drawn further than that', () => {
+  // By hand: readings 1.000, 1.003 and 1.006: 0.003 either way of their mean.
+  const [worst, squares, simulated] = methods('1.000; 1.003; 1.006 in');
+  expect(worst).toEqual(['worst', expect.closeTo(1, 9), expect.closeTo(1.006, 9)]);
+  expect(squares).toEqual(['squares', expect.closeTo(1, 9), expect.closeTo(1.006, 9)]);
+  // u = 0.003 / √3, two degrees of freedom: 4.303 u = 0.00745.
+  expect(simulated![2] - simulated![1]).toBeCloseTo(2 * 0.00745, 2);
+  expect(simulated![2]).toBeGreaterThan(1.007);
+});
+
 test('a stack in which nothing is in doubt has nothing to add up', () => {
   expect(methods('1 in', '2 in')).toEqual([]);
 });
