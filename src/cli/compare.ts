@@ -12,9 +12,8 @@ import type { Loaded } from './load-book.ts';
 import { nameResult } from './name-result.ts';
 import { complainOf, openSheet } from './open-sheet.ts';
 import { plainBlanks } from './plain-blanks.ts';
-import { type ProblemRecord, recordProblem } from './problem-record.ts';
+import { recordProblem } from './problem-record.ts';
 import { convertValue, listResults, unitOf } from './record-results.ts';
-import type { ResultValue } from './solve-record.ts';
 import { DONE, type ExitCode, PROBLEM, refuse, type Terminal } from './terminal.ts';
 
 const HINT = 'See npx layshaft help compare';

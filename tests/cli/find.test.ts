@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { type FindRecord, find } from '../../src/cli/find.ts';
+import { find } from '../../src/cli/find.ts';
+import type { FindRecord } from '../../src/cli/find-record.ts';
 import { parseArguments } from '../../src/cli/parse-arguments.ts';
 import { SHEETS } from './made-sheets.ts';
 import { makeTerminal } from './made-terminal.ts';

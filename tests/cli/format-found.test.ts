@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { FindRecord } from '../../src/cli/find.ts';
+import type { FindRecord } from '../../src/cli/find-record.ts';
 import { formatFound } from '../../src/cli/format-found.ts';
 
 const RECORD = {
