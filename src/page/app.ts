@@ -26,7 +26,6 @@ import { inferStop } from './stop.ts';
 import { createSystemSwitch } from './system-switch.ts';
 import { tallySheet } from './tally.ts';
 import { createThemeSwitch, type ThemeHost } from './theme.ts';
-import { createTour } from './tour.ts';
 import { createTroubleBar } from './trouble-bar.ts';
 
 /** Something that fills the page under the header. */
@@ -104,7 +103,7 @@ export function createApp(host: AppHost): App {
   const route = createRoute(book.sheets);
   const status = createStatus();
   const trouble = createTroubleBar();
-  const welcome = createFirstScreen({ newJob: host.newJob, showTour });
+  const welcome = createFirstScreen({ newJob: host.newJob, showTour: () => void showTour() });
   const afresh = createStartOver({ startBlank, startFromExample });
   const paper = createPaperHead(host.now);
   const main = h('main', { id: 'open-sheet', tabindex: -1 });
@@ -197,7 +196,8 @@ export function createApp(host: AppHost): App {
     desk.replace('back to the worked example', createExampleJob(desk.job()));
   }
 
-  function showTour(): void {
+  async function showTour(): Promise<void> {
+    const { createTour } = await import('./tour.ts');
     const tour = createTour(() => main.focus());
     floor.replaceChildren(tour);
     tour.focus();
@@ -260,6 +260,7 @@ export function createApp(host: AppHost): App {
     }
     fill(main, paper.element, page.title, ...page.nodes);
     document.title = `${page.heading} · Layshaft`;
+    paper.name(page.heading);
     showRoute();
     if (isFirst) return;
     window.scrollTo({ top: 0, behavior: 'instant' });

@@ -32,29 +32,9 @@ export function createOpening(desk: LiveDesk, host: JobsHost): View {
     h('h2', { id: 'open-job' }, 'Open a job'),
     h('p', {}, 'It is opened as a copy: what is in this browser stays as it is.'),
     h('p', {}, h('label', { for: 'open' }, 'A job file, or a sheet of your own'), picker),
-    h('p', {}, 'A file may also be dropped anywhere on this page.'),
+    h('p', {}, 'A file may also be dropped anywhere, on any page.'),
     h('p', {}, h('label', { for: 'pasted' }, 'The text of a job file, or a link'), paste),
     h('p', { class: 'buttons' }, open),
   );
-  const stop = listenForDrops((file) => void takeInFile(host, desk, file));
-  return { element, cells: [], refresh: () => {}, dispose: stop };
-}
-
-/** Files that are dropped on the page, while the function that it gives has not been called. */
-export function listenForDrops(take: (file: File) => void): () => void {
-  const allow = (event: DragEvent): void => {
-    if (event.dataTransfer?.types.includes('Files')) event.preventDefault();
-  };
-  const drop = (event: DragEvent): void => {
-    const file = event.dataTransfer?.files[0];
-    if (file === undefined) return;
-    event.preventDefault();
-    take(file);
-  };
-  document.addEventListener('dragover', allow);
-  document.addEventListener('drop', drop);
-  return () => {
-    document.removeEventListener('dragover', allow);
-    document.removeEventListener('drop', drop);
-  };
+  return { element, cells: [], refresh: () => {} };
 }

@@ -1,6 +1,7 @@
 import { openDatabase } from '../job/database.ts';
 import { isLink } from '../job/link-form.ts';
 import { createStore } from '../job/store.ts';
+import { listenForDrops } from './drops.ts';
 import { fetchSheets } from './fetch-sheets.ts';
 import { loadDemo } from './load-demo.ts';
 import { loadAllDrawings } from './load-drawings.ts';
@@ -48,6 +49,8 @@ const session = await createSession({
 channel.addEventListener('message', ({ data }: MessageEvent<Word>) => void session.hear(data));
 session.greet();
 if (isLink(location.hash)) await openLink();
+// A file that is dropped is opened here: the browser would leave the page for it.
+listenForDrops((file) => void openFile(file));
 setTimeout(() => void Promise.all([loadAllDrawings(), loadAllViews()]), IDLE);
 setTimeout(install, IDLE);
 addEventListener('hashchange', () => {
@@ -82,6 +85,11 @@ async function install(): Promise<void> {
   await installApp(navigator.serviceWorker, newer.offer, () => location.reload()).catch(() => {
     // A browser that refuses it runs the app as before, with the line up.
   });
+}
+
+async function openFile(file: File): Promise<void> {
+  const { takeInFile } = await import('./take-in.ts');
+  await takeInFile(session, session.desk(), file);
 }
 
 /** What unpacks links is loaded for those who come by one. */

@@ -18,7 +18,7 @@ test('a newcomer meets a finished example', async () => {
   const { page } = await openApp(browser, '');
   expect(await page.getByRole('heading', { level: 1 }).textContent()).toContain('Gearing');
   expect(await answer(page, 'tyre_diameter')).toBe('24.69 in');
-  expect(await page.getByText('This is a worked example.').isVisible()).toBe(true);
+  expect(await page.getByText('This is a worked example').isVisible()).toBe(true);
 });
 
 test.each([
@@ -73,7 +73,7 @@ test('what was entered and ticked survives a reload', async () => {
   expect(await page.locator('#finger_reading').inputValue()).toBe('3 1/4');
   expect(await answer(page, 'gap')).toBe('0.203 in');
   expect(await page.locator('.steps input').first().isChecked()).toBe(true);
-  expect(await page.getByText('This is a worked example.').isVisible()).toBe(false);
+  expect(await page.getByText('This is a worked example').isVisible()).toBe(false);
 });
 
 test('undo and redo go through entries, ticks and units, by button and by key', async () => {

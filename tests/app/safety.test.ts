@@ -197,14 +197,21 @@ test('a tab that crashes while it is typed into has what was entered before', as
 
 test('a job in a link opens as a copy, and a cut one says so', async () => {
   const { page } = await openApp(browser, BEARING);
+  await page.getByRole('button', { name: 'Worked example' }).click();
   await enter(page, 'finger_reading', '3 1/4');
   await page.goto(`${inject('appAddress')}#/jobs`);
   const link = await page.locator('#job-link').inputValue();
   const other = await (await browser.newContext()).newPage();
   await other.goto(link);
-  await expect.poll(() => other.getByRole('alert').textContent()).toMatch(/^Opened from a link/);
+  await other
+    .getByRole('alert')
+    .getByText(/^Opened from a link/)
+    .waitFor();
   await other.goto(`${inject('appAddress')}#/${BEARING}`);
   await expect.poll(() => answer(other, 'gap')).toBe('0.203 in');
   await other.goto(link.slice(0, -9));
-  await expect.poll(() => other.getByRole('alert').textContent()).toMatch(/was cut off on its way/);
+  await other
+    .getByRole('alert')
+    .getByText(/was cut off on its way/)
+    .waitFor();
 });

@@ -1,19 +1,12 @@
 import { afterEach, expect, test, vi } from 'vitest';
+import { takeInFile } from '../../src/page/take-in.ts';
 import { openJobsPage } from './made-jobs-page.ts';
 
 afterEach(() => document.body.replaceChildren());
 
-const drop = (file: File) => {
-  const dataTransfer = new DataTransfer();
-  dataTransfer.items.add(file);
-  const event = new DragEvent('drop', { dataTransfer, bubbles: true, cancelable: true });
-  document.body.dispatchEvent(event);
-  return event;
-};
-
 test('a sheet of one’s own is listed with its hash, and can be let go of', async () => {
   const { root, session, button } = await openJobsPage();
-  drop(new File(['# Mine\n'], 'mine.md'));
+  await takeInFile(session, session.desk(), new File(['# Mine\n'], 'mine.md'));
   await vi.waitFor(() => expect(root.querySelector('h1')?.textContent).toBe('Mine'));
   session.open('#/jobs');
   await vi.waitFor(() => expect(root.querySelector('h1')?.textContent).toBe('Jobs'));
