@@ -48,7 +48,8 @@ const session = await createSession({
 
 channel.addEventListener('message', ({ data }: MessageEvent<Word>) => void session.hear(data));
 session.greet();
-if (isLink(location.hash)) await openLink();
+// Not awaited: what it loads leans on this module, and would wait for it in turn.
+if (isLink(location.hash)) void openLink();
 // A file that is dropped is opened here: the browser would leave the page for it.
 listenForDrops((file) => void openFile(file));
 setTimeout(() => void Promise.all([loadAllDrawings(), loadAllViews()]), IDLE);
