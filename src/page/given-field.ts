@@ -9,7 +9,7 @@ import { fieldUnitOf, formatEntry, withoutUnit } from './field-unit.ts';
 export interface GivenField {
   readonly text: string;
   readonly unit: Unit | undefined;
-  /** The unit as it stands behind the field. */
+  /** The unit as it stands behind the field; '' where the entry says its own. */
   readonly suffix: string;
   readonly error: string | undefined;
 }
@@ -24,11 +24,11 @@ export function readGivenField(desk: Desk, cell: GivenCell): GivenField {
   const unit = unitOfField(desk, cell);
   const reading = desk.readingOf(cell);
   const entry = desk.entryOf(cell);
-  const explicit = reading.state === 'value' && reading.explicit;
+  const explicit = entry !== undefined && reading.state === 'value' && reading.explicit;
   return {
     text: entry === undefined ? exampleOf(cell, unit) : formatTyped(entry, cell, explicit, unit),
     unit,
-    suffix: unit === undefined ? '' : formatUnit(unit),
+    suffix: unit === undefined || explicit ? '' : formatUnit(unit),
     error: reading.state === 'failed' ? reading.problem.message : undefined,
   };
 }

@@ -42,3 +42,10 @@ test('a failed entry carries its sentence', () => {
   expect(readGivenField(desk, given('width'))).toMatchObject({ text: 'wide', suffix: 'in' });
   expect(readGivenField(desk, given('width')).error).toMatch(/wide/);
 });
+
+test('an entry that says its own unit has none behind it', async () => {
+  const { desk, given } = createTestDesk(SHEET);
+  desk.enter(given('width'), { text: '80 mm' });
+  await desk.settled();
+  expect(readGivenField(desk, given('width'))).toMatchObject({ text: '80 mm', suffix: '' });
+});
