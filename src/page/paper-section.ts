@@ -59,7 +59,8 @@ function countMissing(element: Element): number {
 
 /** What comes later has no box of its own, and always comes. */
 function isShown(place: Element): boolean {
-  return place.classList.contains('later') || place.clientWidth >= NARROWEST;
+  if (place.classList.contains('later')) return true;
+  return place.checkVisibility() && place.clientWidth >= NARROWEST;
 }
 
 function nextFrame(): Promise<unknown> {

@@ -79,3 +79,8 @@ test('a step that was signed tells by whom, and who signs from now on can be cha
   field.dispatchEvent(new Event('change'));
   expect(signers).toEqual(['Cy']);
 });
+
+test('on paper there is a line to sign on', () => {
+  const { element } = createSteps(block, makeTicks());
+  expect(element.querySelector('.signature.print-only')?.textContent).toContain('Signed');
+});

@@ -1,0 +1,187 @@
+import type { Browser, Page } from 'playwright';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { openBrowser } from '../support/open-browser.ts';
+import { type PdfPage, readPdf } from '../support/pdf.ts';
+import { BEARING, openApp } from './open-app.ts';
+
+let browser: Browser;
+
+beforeAll(async () => {
+  browser = await openBrowser();
+});
+afterAll(() => browser.close());
+
+interface Choices {
+  readonly what: 'sheet' | 'job' | 'measure-sheet' | 'measure-job';
+  readonly format?: 'A4' | 'letter';
+  readonly narrative?: 'no';
+  readonly working?: 'no';
+}
+
+/** In points, as PDF has them, and in px between margins of 15 mm at the sides and 18 mm above and below. */
+const PAPERS = {
+  A4: { points: [595, 842], room: [680, 986] },
+  letter: { points: [612, 792], room: [702, 920] },
+} as const;
+
+/**
+ * Lays what was chosen on paper and stops where the browser would open its dialogue: a browser without a
+ * window has none, and would go on at once.
+ */
+async function lay(sheet: string, choices: Choices): Promise<Page> {
+  const { page } = await openApp(browser, sheet);
+  await page.evaluate('window.print = () => { document.body.dataset.prints = "1"; }');
+  await page.getByText('On paper: sheets to print').click();
+  const [what, format, narrative, working] = await fields(page);
+  await what!.selectOption(choices.what);
+  if (choices.format !== undefined) await format!.selectOption(choices.format);
+  if (choices.narrative !== undefined) await narrative!.selectOption(choices.narrative);
+  if (choices.working !== undefined) await working!.selectOption(choices.working);
+  await page.locator('.to-paper button').click();
+  await page.locator('body[data-prints]').waitFor({ timeout: 50_000 });
+  return page;
+}
+
+async function fields(page: Page) {
+  const selects = page.locator('.to-paper select');
+  await selects.nth(3).waitFor();
+  return selects.all();
+}
+
+async function printPdf(page: Page) {
+  return page.pdf({ preferCSSPageSize: true, printBackground: true });
+}
+
+/** Lines of a page as they were lettered, the parts of a line joined by blanks. */
+function wordsOf(pages: readonly PdfPage[]): string {
+  return pages
+    .map(({ text }) => text)
+    .join('\n')
+    .replaceAll(/\s+/g, ' ');
+}
+
+async function textsOf(page: Page, selector: string): Promise<readonly string[]> {
+  const texts = await page.locator(selector).allTextContents();
+  return texts.map((text) => text.replaceAll(/\s+/g, ' ').trim());
+}
+
+/** What is wider than the paper, or higher, so that it would be cut. */
+async function findCut(page: Page, format: keyof typeof PAPERS): Promise<readonly string[]> {
+  const [width, height] = PAPERS[format].room;
+  await page.emulateMedia({ media: 'print' });
+  await page.setViewportSize({ width, height });
+  return page.locator('.paper :is(figure, svg, table, .caution)').evaluateAll(
+    (all, [most, highest]) =>
+      all
+        .filter((one) => {
+          const { left, right, height: high } = one.getBoundingClientRect();
+          return left < -1 || right > most + 1 || (one.tagName !== 'TABLE' && high > highest);
+        })
+        .map((one) => `${one.tagName} ${one.textContent.slice(0, 60)}`),
+    [width, height] as const,
+  );
+}
+
+test('a sheet on A4: job, car, sheet, day and page on each page, no heading at a foot', async () => {
+  const page = await lay(BEARING, { what: 'sheet' });
+  const headings = new Set(await textsOf(page, '.paper :is(h2, h3, h4)'));
+  expect(headings.size).toBeGreaterThan(3);
+  const file = await printPdf(page);
+  const pages = readPdf(file);
+  expect(pages.length).toBeGreaterThan(4);
+  for (const [i, { width, height, text }] of pages.entries()) {
+    expect([width, height].map(Math.round)).toEqual(PAPERS.A4.points);
+    const words = wordsOf([pages[i]!]);
+    expect(words).toMatch(/^Layshaft · .* · Quarry Lane estate 70 Setting the release bearing/);
+    expect(words).toContain(`Page ${i + 1} of ${pages.length} `);
+    expect(words).toMatch(/\d{1,2} \w+ 20\d\d/);
+    const last = text.trim().split('\n').at(-1)!.trim();
+    expect(headings.has(last), `page ${i + 1} ends with "${last}"`).toBe(false);
+  }
+});
+
+test('on paper are entries and verdicts as text, a line to sign on, and nothing to press', async () => {
+  const page = await lay(BEARING, { what: 'sheet' });
+  const words = wordsOf(readPdf(await printPdf(page)));
+  expect(words).toContain('0.250 ± 0.001');
+  expect(words).toContain('Inside the window.');
+  expect(words).toMatch(/Signed Date/);
+  expect(words).not.toMatch(/Fresh numbers|Add a note|To the readings|Print|Undo/);
+});
+
+test('gauges, chains and charts are lines on paper, and no pictures', async () => {
+  const page = await lay(BEARING, { what: 'sheet' });
+  expect(await page.locator('.paper :is(.drawn, .plot) > svg').count()).toBeGreaterThan(5);
+  const file = (await printPdf(page)).toString('latin1');
+  expect(file).not.toContain('/Subtype /Image');
+});
+
+test.each(['A4', 'letter'] as const)('no figure of a sheet is cut on %s', async (format) => {
+  const page = await lay('90-shifter-and-tunnel', { what: 'sheet', format });
+  expect(await findCut(page, format)).toEqual([]);
+});
+
+test('without narrative and working, on Letter: shorter, and with every caution', async () => {
+  const long = await lay(BEARING, { what: 'sheet', format: 'letter' });
+  const whole = readPdf(await printPdf(long));
+  const page = await lay(BEARING, {
+    what: 'sheet',
+    format: 'letter',
+    narrative: 'no',
+    working: 'no',
+  });
+  const pages = readPdf(await printPdf(page));
+  expect([pages[0]!.width, pages[0]!.height]).toEqual(PAPERS.letter.points);
+  expect(pages.length).toBeLessThan(whole.length);
+  const words = wordsOf(pages);
+  expect(wordsOf(whole)).toContain('Press the pedal and the release bearing is pushed forward');
+  expect(words).not.toContain('Press the pedal and the release bearing is pushed forward');
+  expect(wordsOf(whole)).toContain('disc free');
+  expect(words).not.toContain('disc free');
+  expect(words).toContain('Nothing stops the piston of a bearing on the bench');
+  expect(words).toContain('Wipe wet, wear a mask, and use no air line.');
+});
+
+test('after the print the sheet is there again, as it was', async () => {
+  const page = await lay(BEARING, { what: 'sheet' });
+  expect(await page.locator('#layshaft-page').isVisible()).toBe(false);
+  await printPdf(page);
+  expect(await page.locator('.paper').count()).toBe(0);
+  expect(await page.locator('#finger_reading').isVisible()).toBe(true);
+  await page.locator('figure.chart svg').first().waitFor();
+});
+
+test('a measuring sheet has every reading in the order of the sheet, and none of the figures', async () => {
+  const { page: open } = await openApp(browser, BEARING);
+  const asked = await textsOf(open, '.given-name:has(.how) label');
+  expect(asked.length).toBeGreaterThan(10);
+  const page = await lay(BEARING, { what: 'measure-sheet' });
+  expect(await page.locator('.write-in').count()).toBe(asked.length);
+  expect(await findCut(page, 'A4')).toEqual([]);
+  const pages = readPdf(await printPdf(page));
+  const words = wordsOf(pages);
+  const places = asked.map((label) => words.indexOf(label));
+  expect(places.every((place) => place > 0)).toBe(true);
+  expect(places).toEqual([...places].sort((a, b) => a - b));
+  expect(words).toContain('Nothing stops the piston of a bearing on the bench');
+  expect(words).toContain('Measured by Date');
+  expect(words).not.toContain('3.047');
+  for (const { text } of pages) expect(text).toContain('Quarry Lane estate');
+});
+
+test('the measuring sheet of the whole job goes through the sheets in their order', async () => {
+  const page = await lay(BEARING, { what: 'measure-job' });
+  const sheets = await textsOf(page, '.paper h2');
+  const numbers = sheets.map((title) => Number.parseInt(title, 10));
+  expect(numbers.length).toBeGreaterThan(5);
+  expect(numbers).toEqual([...numbers].sort((a, b) => a - b));
+  expect(wordsOf(readPdf(await printPdf(page)))).toContain(sheets.at(-1));
+});
+
+test('the whole job is all its sheets, each drawn and none cut', async () => {
+  const page = await lay(BEARING, { what: 'job', narrative: 'no' });
+  expect(await page.locator('.paper-bar [role=status]').textContent()).toBe('Ready to print.');
+  const stops = await page.locator('.route li').count();
+  expect(await page.locator('.paper-sheet').count()).toBe(stops - 1);
+  expect(await findCut(page, 'A4')).toEqual([]);
+}, 120_000);
