@@ -2,7 +2,7 @@ import type { Browser, Page } from 'playwright';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { openBrowser } from '../support/open-browser.ts';
 import { type PdfPage, readPdf } from '../support/pdf.ts';
-import { BEARING, openApp } from './open-app.ts';
+import { BEARING, GEARING, openApp } from './open-app.ts';
 
 let browser: Browser;
 
@@ -119,6 +119,22 @@ test('gauges, chains and charts are lines on paper, and no pictures', async () =
 test.each(['A4', 'letter'] as const)('no figure of a sheet is cut on %s', async (format) => {
   const page = await lay('90-shifter-and-tunnel', { what: 'sheet', format });
   expect(await findCut(page, format)).toEqual([]);
+});
+
+test.each([GEARING, BEARING])('each figure of %s is on one page with its words', async (sheet) => {
+  const page = await lay(sheet, { what: 'sheet' });
+  const figures = await page.locator('.paper figure').evaluateAll((all) =>
+    all.map((figure) => {
+      const lettered = [...figure.querySelectorAll('svg text, figcaption, .verdict')];
+      return lettered.flatMap((one) => one.textContent.trim().split(/\s+/));
+    }),
+  );
+  expect(figures.length).toBeGreaterThan(5);
+  const pages = readPdf(await printPdf(page)).map(({ text }) => text.replaceAll(/\s+/g, ''));
+  const torn = figures.filter(
+    (words) => !pages.some((text) => words.every((one) => text.includes(one))),
+  );
+  expect(torn.map((words) => words.join(' '))).toEqual([]);
 });
 
 test('without narrative and working, on Letter: shorter, and with every caution', async () => {
