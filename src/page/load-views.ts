@@ -1,11 +1,15 @@
 /*
- * Views that come after the first results: how sure they are, figures set out for print,
- * questions asked backwards, practice.
+ * Views that come after the first results: how sure they are, charts, drawings, tables, steps,
+ * figures set out for print, questions asked backwards, practice.
  * Each is loaded once, when a sheet first needs it or when the page has nothing else to do.
  */
 
 export async function loadDoubt() {
   return import('./doubt.ts');
+}
+
+export async function loadBlocks() {
+  return import('./later-blocks.ts');
 }
 
 export async function loadFigures() {
@@ -25,5 +29,5 @@ export async function loadPractice() {
 
 /** All of them, for the sheets that are opened with the cable out. */
 export async function loadAllViews(): Promise<void> {
-  await Promise.all([loadDoubt(), loadFigures(), loadFinds(), loadPractice()]);
+  await Promise.all([loadDoubt(), loadBlocks(), loadFigures(), loadFinds(), loadPractice()]);
 }

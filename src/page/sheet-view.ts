@@ -1,17 +1,15 @@
 import { listBlockKeys } from '../job/block-key.ts';
 import type { Block, Part, Sheet } from '../sheet/sheet.ts';
 import { createCaution } from './caution.ts';
-import { createChart } from './chart.ts';
 import { createChecks } from './check.ts';
 import { createCompare } from './compare.ts';
 import type { Desk } from './desk.ts';
-import { createDrawing } from './drawing.ts';
 import { h } from './element.ts';
 import { createFrom } from './from.ts';
 import { createGivens } from './given.ts';
 import { createGlance } from './glance.ts';
 import { createLater } from './later.ts';
-import { loadFigures, loadFinds, loadPractice } from './load-views.ts';
+import { loadBlocks, loadFigures, loadFinds, loadPractice } from './load-views.ts';
 import { createNarrative, type NarrativeState } from './narrative.ts';
 import { createNote } from './note.ts';
 import { createPaper } from './paper.ts';
@@ -20,8 +18,6 @@ import { createProblemList } from './problem-list.ts';
 import { createPublish } from './publish.ts';
 import { formatNumber } from './route.ts';
 import { createStack } from './stack.ts';
-import { createSteps } from './steps.ts';
-import { createReferenceTable } from './table.ts';
 import type { View } from './view.ts';
 import { createWork } from './work.ts';
 
@@ -133,21 +129,23 @@ function createBlock(desk: Desk, sheet: Sheet, block: Exclude<Block, { kind: 'ca
     case 'check':
       return createChecks(desk, block);
     case 'chart':
-      return createChart(desk, sheet, block);
+      return createLater(loadBlocks, ({ createChart }) => createChart(desk, sheet, block));
     case 'drawing':
-      return createDrawing(desk, sheet, block);
+      return createLater(loadBlocks, ({ createDrawing }) => createDrawing(desk, sheet, block));
     case 'figures':
       return createLater(loadFigures, (createFigures) => createFigures(desk, block));
     case 'table':
-      return createReferenceTable(desk, sheet, block);
+      return createLater(loadBlocks, (blocks) => blocks.createReferenceTable(desk, sheet, block));
     case 'steps':
-      return createSteps(block, {
-        dayOf: (step) => desk.dayOf(sheet.name, step),
-        tick: (step, done) => desk.tick(sheet.name, step, done),
-        signerOf: (step) => desk.signerOf(sheet.name, step),
-        worker: desk.worker,
-        setWorker: desk.setWorker,
-      });
+      return createLater(loadBlocks, ({ createSteps }) =>
+        createSteps(block, {
+          dayOf: (step) => desk.dayOf(sheet.name, step),
+          tick: (step, done) => desk.tick(sheet.name, step, done),
+          signerOf: (step) => desk.signerOf(sheet.name, step),
+          worker: desk.worker,
+          setWorker: desk.setWorker,
+        }),
+      );
     default:
       return block satisfies never;
   }

@@ -1,4 +1,4 @@
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { createWork } from '../../src/page/work.ts';
 import { createTestDesk, textOf } from './test-desk.ts';
 
@@ -21,10 +21,12 @@ function notesOf(name: string): readonly Element[] {
   return [...row.querySelectorAll('.about-function')];
 }
 
-test('a formula of the trade tells where it comes from and what it is good for', () => {
+test('a formula of the trade tells where it comes from and what it is good for', async () => {
   const [note, ...others] = notesOf('load');
   expect(others).toEqual([]);
   expect(textOf(note!.querySelector('summary'))).toBe('Where does “road load” come from?');
+  (note as HTMLDetailsElement).open = true;
+  await vi.waitFor(() => expect(note!.querySelector('code')).not.toBeNull(), 20_000);
   expect(textOf(note!)).toContain('Source: rolling 0.01 (1 + V/147 ft/s)');
   expect(textOf(note!)).toContain('Good for: hard level road, still air');
   expect(textOf(note!.querySelector('code'))).toMatch(/^road_load\(20 m\/s/);

@@ -1,4 +1,4 @@
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { h } from '../../src/page/element.ts';
 import { createSheetView } from '../../src/page/sheet-view.ts';
 import { createTestDesk, textOf } from './test-desk.ts';
@@ -35,8 +35,10 @@ function open() {
   return { desk, given, view, page };
 }
 
-test('narrative and blocks stand in the order of the sheet, under one title', () => {
+test('narrative and blocks stand in the order of the sheet, under one title', async () => {
   const { page } = open();
+  // Steps answer nothing by themselves: they come after the results.
+  await vi.waitFor(() => expect(page.querySelector('.steps')).not.toBeNull(), 20_000);
   expect(textOf(page.querySelector('h1'))).toBe('10 Bolts');
   const order = [
     ...page.querySelectorAll('h1, h2, label[for=width], .work-line, .caution, .steps'),

@@ -56,9 +56,11 @@ export function layOutPedal(
   );
   const behind = Math.max(0, pad * Math.sin(half), -(bulkhead ?? 0));
   const tall = pad * (1 + PAST);
+  // Dimensions along a pedal that lies far over stand above its pivot.
+  const head = Math.max(HEAD, RIGHT * Math.sin(half));
   const scale = Math.min(
     (width - RIGHT - 2 * EDGE - 10) / (forward + behind),
-    (TALLEST - HEAD - FOOT) / tall,
+    (TALLEST - head - FOOT) / tall,
   );
   const used = (forward + behind) * scale + RIGHT + 2 * EDGE + 10;
   const pivotX = left + Math.max(0, (width - used) / 2) + EDGE + 10 + forward * scale;
@@ -66,13 +68,13 @@ export function layOutPedal(
   return {
     scale,
     half,
-    pivot: [pivotX, HEAD],
+    pivot: [pivotX, head],
     pad: pad * scale,
     rod: px(size.rod),
     stop: px(size.stop),
     bulkhead: bulkhead === undefined ? undefined : pivotX - bulkhead * scale,
     floor: floor === undefined ? undefined : pivotX - floor * scale,
-    foot: HEAD + tall * scale + FOOT,
+    foot: head + tall * scale + FOOT,
   };
 }
 
