@@ -25,6 +25,7 @@ export interface PaperHost {
 }
 
 const ON_PAPER = 'on-paper';
+const NOT_LOADED = 'What prints could not be loaded. Go back, and load the page again.';
 
 /**
  * Puts a print in place of the page, prints it when all is drawn, and brings the page back when the browser has
@@ -36,13 +37,8 @@ export async function printOnPaper(desk: Desk, order: PaperOrder, host: PaperHos
   const scrolled = window.scrollY;
   const before = document.activeElement;
   const print = createButton('Print', host.print);
-  const bar = h(
-    'div',
-    { class: 'paper-bar' },
-    told,
-    print,
-    createButton('Back to the page', close),
-  );
+  const back = createButton('Back to the page', close);
+  const bar = h('div', { class: 'paper-bar' }, told, print, back);
   const paper = h('div', { class: `paper ${order.format}` }, bar);
   paper.classList.toggle('no-working', !order.working);
   let isOpen = true;
@@ -51,13 +47,20 @@ export async function printOnPaper(desk: Desk, order: PaperOrder, host: PaperHos
     document.documentElement.classList.add(ON_PAPER);
     document.adoptedStyleSheets = [...document.adoptedStyleSheets, rules];
     document.body.append(paper);
+    back.focus({ preventScroll: true });
+    addEventListener('keydown', onKey);
     addEventListener('afterprint', close);
     addEventListener('hashchange', close);
+  }
+
+  function onKey({ key }: KeyboardEvent): void {
+    if (key === 'Escape') close();
   }
 
   function close(): void {
     if (!isOpen) return;
     isOpen = false;
+    removeEventListener('keydown', onKey);
     removeEventListener('afterprint', close);
     removeEventListener('hashchange', close);
     paper.remove();
@@ -68,7 +71,7 @@ export async function printOnPaper(desk: Desk, order: PaperOrder, host: PaperHos
   }
 
   async function lay(): Promise<void> {
-    await Promise.all([loadAllDrawings(), loadAllViews(), document.fonts.ready]);
+    await Promise.all([loadAllDrawings(), loadAllViews()]);
     let missing = 0;
     for (const [i, sheet] of order.sheets.entries()) {
       if (!isOpen) return;
@@ -83,17 +86,25 @@ export async function printOnPaper(desk: Desk, order: PaperOrder, host: PaperHos
     else told.textContent = 'Ready to print.';
   }
 
-  open();
-  if (order.what === 'sheets') {
-    rules.replaceSync(paperRules(order.format, order.sheets.map(nameSheet)));
-    await lay();
-  } else {
-    rules.replaceSync(paperRules(order.format, ['Measuring sheet']));
+  function layBlank(): void {
     const sheet = createMeasuringSheet(desk, order.sheets);
     sheet.classList.add(pageName(0));
     paper.append(sheet);
-    await document.fonts.ready;
     told.textContent = 'Ready to print.';
+  }
+
+  const isBlank = order.what === 'measuring';
+  rules.replaceSync(
+    paperRules(order.format, isBlank ? ['Measuring sheet'] : order.sheets.map(nameSheet)),
+  );
+  open();
+  try {
+    await document.fonts.ready;
+    if (isBlank) layBlank();
+    else await lay();
+  } catch {
+    told.textContent = NOT_LOADED;
+    return;
   }
   if (isOpen) host.print();
 }

@@ -78,6 +78,15 @@ test('whoever goes back before it is drawn prints nothing', async () => {
   expect(paper()).toBeNull();
 });
 
+test('the focus goes to the way back, and Escape is one too', async () => {
+  const { button, done, print } = order();
+  expect(document.activeElement?.textContent).toBe('Back to the page');
+  dispatchEvent(new KeyboardEvent('keydown', { key: 'Escape' }));
+  await done;
+  expect(print).not.toHaveBeenCalled();
+  expect(document.activeElement).toBe(button);
+});
+
 test('without narrative the cautions are printed all the same', async () => {
   const { done, seen } = order({ narrative: false, working: false });
   await done;
@@ -99,6 +108,26 @@ test('each sheet has pages of its own with its title, in the format that was ask
   const pages = [...seen[0]!.querySelectorAll('.paper-sheet')].map(({ classList }) => classList[1]);
   expect(pages).toEqual(['paper-page-0', 'paper-page-1']);
   dispatchEvent(new Event('afterprint'));
+});
+
+test('what cannot be laid says so, and the way back is open', async () => {
+  const { desk, sheet } = createTestDesk(FIRST);
+  const print = vi.fn();
+  const render = () => {
+    throw new Error('offline');
+  };
+  const whole: PaperOrder = {
+    sheets: [sheet],
+    what: 'sheets',
+    format: 'A4',
+    narrative: true,
+    working: true,
+  };
+  await printOnPaper(desk, whole, { render, print });
+  expect(print).not.toHaveBeenCalled();
+  expect(textOf(paper()!.querySelector('[role=status]'))).toMatch(/could not be loaded/);
+  dispatchEvent(new KeyboardEvent('keydown', { key: 'Escape' }));
+  expect(paper()).toBeNull();
 });
 
 test('a measuring sheet goes the same way', async () => {
