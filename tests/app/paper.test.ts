@@ -201,3 +201,25 @@ test('the whole job is all its sheets, each drawn and none cut', async () => {
   expect(await page.locator('.paper-sheet').count()).toBe(stops - 1);
   expect(await findCut(page, 'A4')).toEqual([]);
 }, 120_000);
+
+test('what the browser prints by itself tells the same in its margins', async () => {
+  const { page } = await openApp(browser, BEARING);
+  await page.locator('figure.chart svg').first().waitFor();
+  const pages = readPdf(await printPdf(page));
+  for (const [i, one] of pages.entries()) {
+    const words = wordsOf([one]);
+    expect(words).toMatch(/^Layshaft · .* · Quarry Lane estate Setting the release bearing/);
+    expect(words).toContain(`Page ${i + 1} of ${pages.length} `);
+  }
+});
+
+test('on a phone the way back is within reach', async () => {
+  const { page } = await openApp(browser, BEARING, { viewport: { width: 390, height: 844 } });
+  await page.evaluate('window.print = () => {}');
+  await page.getByText('On paper: sheets to print').click();
+  await page.locator('.to-paper button').click();
+  const box = await page.getByRole('button', { name: 'Back to the page' }).boundingBox();
+  expect(box!.x + box!.width).toBeLessThanOrEqual(390);
+  await page.keyboard.press('Escape');
+  expect(await page.locator('#finger_reading').isVisible()).toBe(true);
+});
