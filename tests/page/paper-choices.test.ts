@@ -29,7 +29,7 @@ async function printed({ button, print }: ReturnType<typeof open>): Promise<stri
   });
   button.click();
   expect(button.disabled).toBe(true);
-  await vi.waitFor(() => expect(button.disabled).toBe(false));
+  await vi.waitFor(() => expect(button.disabled).toBe(false), 20_000);
   dispatchEvent(new Event('afterprint'));
   return text;
 }
