@@ -191,7 +191,7 @@ const TRANSLATE = /^translate\(([-\d.]+),([-\d.]+)\)$/;
  * Mutates the SVG: the library moves its marks by half a pixel on coarse screens; a file is the same
  * wherever it is drawn.
  */
-function settle(svg: SVGElement): void {
+export function settle(svg: SVGElement): void {
   for (const group of svg.children) {
     const [, x, y] = TRANSLATE.exec(group.getAttribute('transform') ?? '') ?? [];
     if (x === undefined || y === undefined) continue;

@@ -9,7 +9,15 @@ import { type Place, placeLabels } from './chart-labels.ts';
 import { formatTo, resolutionOf } from './chart-number.ts';
 import { lineStyle } from './chart-palette.ts';
 import { type ChartPlan, planChart, SIZE } from './chart-plan.ts';
-import { createPlace, drawAxisLabels, drawLabels, plotAxes, plotMarks, tidy } from './chart-svg.ts';
+import {
+  createPlace,
+  drawAxisLabels,
+  drawLabels,
+  plotAxes,
+  plotMarks,
+  settle,
+  tidy,
+} from './chart-svg.ts';
 import { createTicks, tickStep } from './chart-ticks.ts';
 import { listLevels, placesAt } from './map-levels.ts';
 import { mapSentence } from './map-sentence.ts';
@@ -29,6 +37,7 @@ export function mapSVG(data: MapData, options: DrawingOptions): SVGElement {
   const place = createPlace(plan, chart);
   const svg = plot(data, axes, plan, chart, pen, isAlone);
   tidy(svg, pen);
+  if (isAlone) settle(svg);
   svg.append(
     ...drawLabels(placeLabels(axes, plan, chart, place), pen, isAlone),
     ...nameLines(data, chart, place, pen, isAlone),

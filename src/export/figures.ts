@@ -1,6 +1,9 @@
 import { chartCSV } from '../chart/chart-csv.ts';
 import { chartSentence } from '../chart/chart-sentence.ts';
 import { chartSVG } from '../chart/chart-svg.ts';
+import { mapSentence } from '../chart/map-sentence.ts';
+import { mapSVG } from '../chart/map-svg.ts';
+import { mapRows } from '../chart/map-table.ts';
 import { drawChain } from '../drawing/chain.ts';
 import { describeChain } from '../drawing/chain-data.ts';
 import { findDrawing } from '../drawing/drawing-kinds.ts';
@@ -12,12 +15,13 @@ import { createDrawingData } from '../sheet/drawing-data.ts';
 import { createFigureTable, type FigureTable } from '../sheet/figure-table.ts';
 import { readChain, type StackCell } from '../sheet/read-chain.ts';
 import { readGauge } from '../sheet/read-gauge.ts';
-import type { Part, Sheet } from '../sheet/sheet.ts';
+import type { ChartStatement, Part, Sheet } from '../sheet/sheet.ts';
 import type { Standing } from '../sheet/standing.ts';
 import { sweepChart } from '../sheet/sweep.ts';
+import { sweepMap } from '../sheet/sweep-two.ts';
 import { verdictOf } from '../sheet/verdict.ts';
 import { chartCaption, gaugeCaption } from './caption.ts';
-import { formatCSV } from './csv.ts';
+import { formatCSV, plainNumber } from './csv.ts';
 
 /** Something of a sheet that can be printed by itself. */
 export interface Figure {
@@ -96,6 +100,7 @@ function readChart(
     (chart) => chart.statement === statement && chart.linked,
   );
   if (statement === undefined || !linked) return [];
+  if (statement.against !== undefined) return readMap(standing, sheet, statement);
   const data = sweepChart(
     standing.book,
     standing.frame(),
@@ -104,6 +109,23 @@ function readChart(
     standing.system(),
   );
   return 'code' in data ? [] : [chartFigure(data)];
+}
+
+function readMap(standing: Standing, sheet: Sheet, statement: ChartStatement): readonly Found[] {
+  const { book, frame, system } = standing;
+  const data = sweepMap(book, frame(), statement, sheet.name, system());
+  if ('code' in data) return [];
+  const { header, rows } = mapRows(data, data.xs.length);
+  return [
+    {
+      kind: 'chart',
+      title: data.title,
+      caption: `${data.title}.`,
+      alt: mapSentence(data),
+      draw: (document, width) => mapSVG(data, paper(document, width)),
+      csv: () => formatCSV([header, ...rows.map((row) => row.map(plainNumber))]),
+    },
+  ];
 }
 
 /** A chart as a figure, wherever its data comes from. */

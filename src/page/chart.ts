@@ -1,68 +1,31 @@
-import { namesIn } from '../language/walk.ts';
-import type { ChartBlock, ChartStatement, Sheet } from '../sheet/sheet.ts';
-import { type Desk, findCell } from './desk.ts';
-import { createDrawn } from './drawn.ts';
-import { fill, h } from './element.ts';
-import { loadChart } from './load-drawings.ts';
-import { createMap } from './map.ts';
-import { createScrollBox } from './scroll-box.ts';
+import type { ChartData } from '../sheet/chart-data.ts';
+import type { MapData } from '../sheet/map-data.ts';
+import type { ChartBlock, Sheet } from '../sheet/sheet.ts';
+import type { Desk } from './desk.ts';
+import { h } from './element.ts';
+import { loadChart, loadMap } from './load-drawings.ts';
+import { createSwept, type SweptTool } from './swept.ts';
 import type { View } from './view.ts';
 
-type ChartTool = Awaited<ReturnType<typeof loadChart>>;
-
-/** What a chart needs at the least to keep its words apart. */
-const LEAST_WIDTH = 300;
-
-/** A chart with the sentence that tells what it shows, and its numbers one click away. */
-export function createChart(desk: Desk, sheet: Sheet, block: ChartBlock): View {
-  const { chart } = block;
+/** A chart: lines over one value, or, over two values at once, a map. */
+export function createChart(desk: Desk, sheet: Sheet, { chart }: ChartBlock): View {
   if (chart === undefined) return { element: h('div'), cells: [], refresh: () => {} };
   return chart.against === undefined
-    ? createFigure(desk, sheet, chart)
-    : createMap(desk, sheet, chart, chart.against.over);
+    ? createSwept(desk, sheet, chart, loadLines)
+    : createSwept(desk, sheet, chart, loadContours);
 }
 
-function createFigure(desk: Desk, sheet: Sheet, chart: ChartStatement): View {
-  const id = `chart-${sheet.parts.findIndex((part) => part.kind === 'chart' && part.chart === chart)}`;
-  const sentence = h('span');
-  const table = createScrollBox('wide', `Numbers of: ${chart.title}`);
-  const numbers = h(
-    'details',
-    { on: { toggle: () => drawn.redraw() } },
-    h('summary', {}, 'The numbers'),
-    table,
-  );
-  const drawn = createDrawn('plot', loadChart, draw);
-
-  function draw(tool: ChartTool, width: number): Element | undefined {
-    const data = tool.sweepChart(desk.book, desk.frame(), chart, sheet.name, desk.system());
-    if ('code' in data) {
-      fill(sentence, data.message);
-      return undefined;
-    }
-    fill(sentence, tool.chartSentence(data));
-    if (numbers.open) fill(table, tool.createChartTable(data));
-    return tool.chartSVG(data, { document, width: Math.max(width, LEAST_WIDTH), idPrefix: id });
-  }
-
-  const caption = h('figcaption', {}, h('b', {}, `${chart.title}.`), ' ', sentence);
+async function loadLines(): Promise<SweptTool<ChartData>> {
+  const { sweepChart, chartSentence, createChartTable, chartSVG } = await loadChart();
   return {
-    element: h('figure', { class: 'chart' }, drawn.element, caption, numbers),
-    cells: cellsOf(desk, sheet, chart),
-    refresh: drawn.redraw,
-    dispose: drawn.dispose,
+    sweep: sweepChart,
+    sentence: chartSentence,
+    table: createChartTable,
+    draw: chartSVG,
   };
 }
 
-/** The cells that a chart shows; all that they hang on makes them worked again. */
-function cellsOf(desk: Desk, sheet: Sheet, chart: ChartStatement): readonly number[] {
-  const values = [
-    ...chart.results,
-    chart.over,
-    ...(chart.lines === undefined ? [] : [chart.lines]),
-    ...chart.marks.map((mark) => mark.value),
-    ...chart.limits.flatMap((limits) => [limits.least, limits.most]),
-  ];
-  const names = new Set(values.flatMap(namesIn));
-  return [...names].flatMap((name) => findCell(desk, sheet.name, name)?.index ?? []);
+async function loadContours(): Promise<SweptTool<MapData>> {
+  const { sweepMap, mapSentence, createMapTable, mapSVG } = await loadMap();
+  return { sweep: sweepMap, sentence: mapSentence, table: createMapTable, draw: mapSVG };
 }

@@ -1,6 +1,5 @@
 import { expect, test, vi } from 'vitest';
 import { createChart } from '../../src/page/chart.ts';
-import { createMap } from '../../src/page/map.ts';
 import { createTestDesk, textOf } from './test-desk.ts';
 
 const SHEET = `
@@ -43,7 +42,6 @@ test('its numbers are a table one click away', async () => {
 
 test('it is worked again for what it shows and for nothing else', () => {
   const { desk, sheet, block, given } = createTestDesk(SHEET);
-  const { chart } = block('chart');
-  const { cells } = createMap(desk, sheet, chart!, chart!.against!.over);
+  const { cells } = createChart(desk, sheet, block('chart'));
   expect(cells).toEqual(expect.arrayContaining([given('axle').index, given('wide').index]));
 });
