@@ -1,4 +1,5 @@
 import { embedFont, outlineTexts } from './lettering.ts';
+import { countOwnIds } from './own-ids.ts';
 import { resolveInks, toGrey } from './print-inks.ts';
 import { layoutWidth, sizeForPrint, thickenLines } from './print-size.ts';
 import { formatSvgTree, readSvgTree, type SvgTree } from './svg-tree.ts';
@@ -31,7 +32,7 @@ export function figureSVG(
   { width, colour, lettering }: PrintOptions,
   typeface: Typeface,
 ): string {
-  const drawn = resolveInks(readSvgTree(draw(layoutWidth(width))));
+  const drawn = countOwnIds(resolveInks(readSvgTree(draw(layoutWidth(width)))));
   const inked = colour === 'grey' ? toGrey(drawn) : drawn;
   const lettered =
     lettering === 'outlines' ? outlineTexts(inked, typeface) : embedFont(inked, typeface);

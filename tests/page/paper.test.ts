@@ -8,7 +8,7 @@ test('what goes on paper can be chosen once it is opened', async () => {
   const element = show(createPaper(desk, sheet, createSheetView)!) as HTMLDetailsElement;
   expect(element.querySelector('select')).toBeNull();
   element.open = true;
-  await vi.waitFor(() => expect(element.querySelectorAll('select')).toHaveLength(4));
+  await vi.waitFor(() => expect(element.querySelectorAll('select')).toHaveLength(4), 20_000);
 });
 
 test('an empty sheet is not printed', () => {
