@@ -8,6 +8,7 @@ import { GEARING_READINGS, solveGearing } from './by-hand/gearing.ts';
 import { BEARING_READINGS, solveBearing } from './by-hand/release-bearing.ts';
 import { generateSheet, lastReading } from './generated-sheet.ts';
 import { fitExponent } from './growth.ts';
+import { benchJob } from './job.ts';
 import { createBearingPeer, createGearingPeer, type Peer } from './mathjs-peer.ts';
 import { measure } from './measure.ts';
 import { type OpenedSheet, openBook, openNotebook, openSheet } from './opened-sheet.ts';
@@ -102,6 +103,7 @@ const rows = [
   ),
   benchSamples(),
   await benchSpread(),
+  ...(await benchJob()),
   ...GROWING.flatMap(benchGrowth),
 ];
 console.log(formatTable(rows));

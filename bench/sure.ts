@@ -1,15 +1,14 @@
-import { readdirSync, readFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
-import { type Book, linkBook } from '../src/sheet/book.ts';
+import type { Book } from '../src/sheet/book.ts';
 import { createFrame } from '../src/sheet/create-frame.ts';
 import type { Frame } from '../src/sheet/frame.ts';
-import { readSheet } from '../src/sheet/read-sheet.ts';
 import { solve } from '../src/sheet/solve.ts';
 import { runSimulation } from '../src/sheet/spread/simulate.ts';
 import { spreadOf } from '../src/sheet/spread/spread.ts';
 import { listDoubts } from '../src/sheet/spread/uncertain-inputs.ts';
 import { type BearingDoubts, sampleBearing } from './by-hand/bearing-samples.ts';
 import { BEARING_READINGS } from './by-hand/release-bearing.ts';
+import { measureFrame } from './frame.ts';
+import { openJob } from './job.ts';
 import { measure } from './measure.ts';
 import { openNotebook } from './opened-sheet.ts';
 import { atMost, type Row } from './table.ts';
@@ -53,7 +52,7 @@ function doubtsOf(book: Book, frame: Frame, result: number): BearingDoubts {
 
 /** How sure every result of the largest sheet is, beside one empty frame of the page. */
 export async function benchSpread(): Promise<Row> {
-  const book = openAll();
+  const book = openJob();
   const frame = createFrame(book);
   solve(book, frame);
   const sheet = largestSheet(book);
@@ -64,14 +63,6 @@ export async function benchSpread(): Promise<Row> {
   );
   const what = `${sheet}: spread of all ${results.length} results, beside one frame`;
   return atMost(what, medians.get('ours')!, await measureFrame(), 1);
-}
-
-function openAll(): Book {
-  const folder = fileURLToPath(new URL('../notebooks', import.meta.url));
-  const files = readdirSync(folder).filter((file) => file.endsWith('.md'));
-  return linkBook(
-    files.sort().map((file) => readSheet(readFileSync(`${folder}/${file}`, 'utf8'), file)),
-  );
 }
 
 function resultsOf(book: Book, sheet: string): readonly number[] {
@@ -86,15 +77,4 @@ function largestSheet(book: Book): string {
   return names.reduce((most, name) =>
     resultsOf(book, name).length > resultsOf(book, most).length ? name : most,
   );
-}
-
-const FRAMES = 20;
-
-/** Milliseconds of an empty frame at 60 a second, as this machine keeps them. */
-async function measureFrame(): Promise<number> {
-  const start = performance.now();
-  for (let i = 0; i < FRAMES; i += 1) {
-    await new Promise((resolve) => setTimeout(resolve, 1000 / 60));
-  }
-  return (performance.now() - start) / FRAMES;
 }
