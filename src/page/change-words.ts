@@ -22,7 +22,9 @@ function nameEntry(cell: GivenCell, entry: Entry | undefined): string {
   if (entry === undefined) return nameExample(cell);
   const text = shorten(entry.text.trim());
   if (text === '') return 'blank';
-  return /[\d\])]$/.test(text) && entry.unit !== undefined ? `${text} ${entry.unit}` : text;
+  // A bare number is in the unit of its field.
+  const unit = entry.unit ?? cell.display.unit?.symbol;
+  return /[\d\])]$/.test(text) && unit !== undefined ? `${text} ${unit}` : text;
 }
 
 function nameExample({ statement: { value } }: GivenCell): string {

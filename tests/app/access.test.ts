@@ -72,7 +72,8 @@ test('the keyboard reaches the sheet by the first link, and the fields after it'
   expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Skip to the sheet');
   await page.keyboard.press('Enter');
   const stops: (string | undefined)[] = [];
-  for (let i = 0; i < 4; i++) {
+  // What stands at a glance comes first, a link each.
+  for (let i = 0; i < 40 && stops.at(-1) !== 'finger_reading'; i++) {
     await page.keyboard.press('Tab');
     stops.push(await page.evaluate(() => document.activeElement?.id));
   }
@@ -128,8 +129,10 @@ test.each(THEMES)('axe finds nothing on the page of jobs, %s', async (colorSchem
 
 test('axe finds nothing on the first screen and its tour', async () => {
   const { page } = await openApp(browser, '');
-  await page.getByRole('button', { name: 'Show me round' }).click();
   expect(await findBarriers(page)).toEqual([]);
+  await page.getByRole('button', { name: 'Show me round' }).click();
+  // The tour lies over the foot of the page; what it hides for the while is judged without it.
+  expect(await findBarriers(page, undefined, '.tour')).toEqual([]);
   await page.keyboard.press('Escape');
   expect(await page.locator('.tour').count()).toBe(0);
 });

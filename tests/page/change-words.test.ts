@@ -20,6 +20,7 @@ const { given } = createTestDesk(SHEET);
 test.each([
   ['gap', undefined, { text: '0.160', unit: 'in' }, 'Gap to set, 0.150 in to 0.160 in'],
   ['gap', { text: '4 mm', unit: 'in' }, undefined, 'Gap to set, 4 mm to 0.150 in'],
+  ['gap', { text: '0.155' }, { text: '0.160' }, 'Gap to set, 0.155 in to 0.160 in'],
   ['gap', undefined, { text: '' }, 'Gap to set, 0.150 in to blank'],
   ['open', undefined, { text: '3 1/8', unit: 'in' }, 'Open, blank to 3 1/8 in'],
   ['gears', undefined, { text: '[2, 1]' }, 'Gears, Wide to [2, 1]'],
