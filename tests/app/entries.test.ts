@@ -204,6 +204,6 @@ test('the status tells once what a change did', async () => {
   const { page } = await openApp(browser, BEARING);
   await enter(page, 'wanted_gap', '0.160');
   await expect
-    .poll(() => page.locator('.unseen[role=status]').textContent(), { timeout: 3000 })
+    .poll(() => page.locator('.unseen[role=status]').textContent(), { timeout: 20_000 })
     .toMatch(/Gap less what is wanted: 0\.005.in\./);
 });
