@@ -1,7 +1,7 @@
 import type { Code } from '../language/code.ts';
 import { isWhole } from '../language/compile-call.ts';
 import type { Memory } from '../language/memory.ts';
-import type { Cell } from './cell.ts';
+import type { Cell, Formula } from './cell.ts';
 
 /** Works one cell from those that it reads. Mutates the memory. */
 export type Step = (memory: Memory) => void;
@@ -10,11 +10,16 @@ export type Step = (memory: Memory) => void;
  * All that working a cell takes, apart from the cell: of thousands of cells, those that are worked
  * again and again must not drag their labels and trees along.
  */
-export function createStep(cell: Cell): Step {
+export function createStep(
+  cell: Cell,
+  compile: (formula: Formula) => Code = ({ code }) => code,
+): Step {
   switch (cell.role) {
     case 'work':
     case 'stack':
-      return cell.formula === undefined ? rest : createFormulaStep(cell.index, cell.formula.code);
+      return cell.formula === undefined
+        ? rest
+        : createFormulaStep(cell.index, compile(cell.formula));
     case 'from':
       return cell.origin === undefined ? rest : createCarry(cell.index, cell.origin);
     case 'given':
@@ -25,7 +30,8 @@ export function createStep(cell: Cell): Step {
   }
 }
 
-function rest(): void {}
+/** Nothing to work. */
+export function rest(): void {}
 
 function createFormulaStep(index: number, code: Code): Step {
   if (code.type === 'number') {
