@@ -33,7 +33,7 @@ export function benchSamples(): Row {
         work: () => sampleBearing(BEARING_READINGS, doubts, { samples: SAMPLES, seed: SEED }),
       },
     ],
-    { rounds: 30 },
+    { rounds: 150 },
   );
   const [ours, byHand] = [medians.get('ours')!, medians.get('by hand')!];
   return atMost('release bearing: 100,000 samples, beside hand-written', ours, byHand, 2);

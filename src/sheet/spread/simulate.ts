@@ -84,40 +84,55 @@ function createDraw(
   columns: readonly (Float64Array | undefined)[],
   random: () => number,
 ): () => void {
+  const begun = new Set<number>();
   const fills = doubts.map((doubt) => {
-    const column = columns[doubt.cell]!;
+    const { cell } = doubt;
+    const column = columns[cell]!;
+    // The first doubt of a given starts from its value, a further one from what is there.
+    const base = begun.has(cell) ? column : new Float64Array(BLOCK).fill(numbers[cell]!);
+    begun.add(cell);
     return doubt.shape === 'rectangular'
-      ? addRectangular(doubt, column, random)
-      : addStudent(doubt, column, random);
+      ? addRectangular(doubt, base, column, random)
+      : addStudent(doubt, base, column, random);
   });
   return () => {
-    for (const { cell } of doubts) columns[cell]!.fill(numbers[cell]!);
     for (const fill of fills) fill();
   };
 }
 
 function addRectangular(
   { shift, u }: Doubt,
+  base: Float64Array,
   column: Float64Array,
   random: () => number,
 ): () => void {
   const width = 2 * u * Math.sqrt(3);
   const low = shift - width / 2;
-  return () => {
-    for (let i = 0; i < BLOCK; i += 1) column[i]! += low + width * random();
-  };
+  return () => fillRectangular(column, base, low, width, random);
+}
+
+/** Mutates the column. Apart from its closure, so that the machine compiles it once for all. */
+function fillRectangular(
+  column: Float64Array,
+  base: Float64Array,
+  low: number,
+  width: number,
+  random: () => number,
+): void {
+  for (let i = 0; i < BLOCK; i += 1) column[i] = base[i]! + (low + width * random());
 }
 
 /** Student's t by the polar method of Bailey, Mathematics of Computation 62 (1994) (from memory). */
 function addStudent(
   { shift, u, dof }: Doubt,
+  base: Float64Array,
   column: Float64Array,
   random: () => number,
 ): () => void {
   return () => {
     for (let i = 0; i < BLOCK; i += 1) {
       const radius = Math.sqrt(polar(1 - random(), dof));
-      column[i]! += shift + u * radius * Math.cos(2 * Math.PI * random());
+      column[i] = base[i]! + (shift + u * radius * Math.cos(2 * Math.PI * random()));
     }
   };
 }
