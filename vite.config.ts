@@ -5,6 +5,7 @@ import { viteSingleFile } from 'vite-plugin-singlefile';
 import { defineConfig, type TestProjectInlineConfiguration } from 'vitest/config';
 import { groupScripts } from './build/group-scripts.ts';
 import { lateProse } from './build/late-prose.ts';
+import { lexerOnly } from './build/lexer-only.ts';
 import { oneFile } from './build/one-file.ts';
 import { findChromium } from './tests/support/chromium.ts';
 import { OWN_CACHE } from './tests/support/own-cache.ts';
@@ -118,7 +119,9 @@ function installable(): PluginOption {
 /** `--mode file` makes the copy that opens from a disk: one file, with all in it. */
 function pluginsFor(command: string, mode: string): PluginOption[] {
   if (command !== 'build') return [];
-  return mode === 'file' ? [viteSingleFile(), oneFile()] : [lateProse(), installable()];
+  return mode === 'file'
+    ? [lexerOnly(), viteSingleFile(), oneFile()]
+    : [lexerOnly(), lateProse(), installable()];
 }
 
 export default defineConfig(async ({ command, mode }) => {
