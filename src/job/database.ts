@@ -13,14 +13,6 @@ export interface JobRow {
   readonly text: string;
 }
 
-/** What a window that was being closed had not saved yet. */
-export interface RescueRow {
-  readonly id: string;
-  /** The revision that it would have followed. */
-  readonly revision: number;
-  readonly text: string;
-}
-
 /** Something that could not be read, kept as it was found. */
 export interface AsideRow {
   readonly text: string;
@@ -31,7 +23,6 @@ export interface AsideRow {
 export interface JobSchema extends DBSchema {
   jobs: { key: string; value: JobRow };
   steps: { key: string; value: StoredSteps & { readonly id: string } };
-  rescues: { key: string; value: RescueRow };
   aside: { key: number; value: AsideRow };
   settings: { key: string; value: string };
 }
@@ -52,7 +43,6 @@ export function openDatabase(onGone: () => void, name = NAME): Promise<JobDataba
     upgrade(database) {
       database.createObjectStore('jobs', { keyPath: 'id' });
       database.createObjectStore('steps', { keyPath: 'id' });
-      database.createObjectStore('rescues', { keyPath: 'id' });
       database.createObjectStore('aside', { autoIncrement: true });
       database.createObjectStore('settings');
     },

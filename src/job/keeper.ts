@@ -16,8 +16,8 @@ export interface Keeper {
   revision(): number;
   /** Saves what differs from what was saved last. */
   save(history: History): Promise<Saved>;
-  /** Leaves word of what is not saved, as the page goes. */
-  rescue(history: History): void;
+  /** Leaves word of what is not saved, as the page goes. True where there was any. */
+  rescue(history: History): boolean;
   /** This job is what the store holds: another window saved it. */
   follow(job: Job, revision: number): void;
   isSaved(job: Job): boolean;
@@ -67,8 +67,10 @@ export function createKeeper(
     id: () => id,
     revision: () => revision,
     save,
-    rescue: (history) => {
-      if (history.job !== saved) store.rescue(id, revision + underWay, history);
+    rescue(history) {
+      if (history.job === saved) return false;
+      store.rescue(id, revision + underWay, history);
+      return true;
     },
     follow(job, followed) {
       saved = job;

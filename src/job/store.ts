@@ -1,8 +1,10 @@
 import type { IDBPTransaction } from 'idb';
 import type { JobDatabase, JobRow, JobSchema } from './database.ts';
-import type { History } from './history.ts';
+import { createHistory, type History } from './history.ts';
 import type { JobIssue } from './read-fields.ts';
 import { formatJob, parseJob } from './read-job.ts';
+import { clearRescue, findRescue, leaveRescue, type Rescue } from './rescue.ts';
+import type { SmallShelf } from './shelf.ts';
 import { restoreHistory, storeSteps } from './stored-history.ts';
 
 /** What a list of jobs tells of one. */
@@ -44,32 +46,27 @@ export interface JobStore {
   set(name: string, value: string): Promise<void>;
 }
 
-/** @param open opens the database; it is called again when the database was lost */
+/**
+ * @param open opens the database; it is called again when the database was lost
+ * @param shelf for what cannot wait
+ */
 export function createStore(
   open: (onGone: () => void) => Promise<JobDatabase>,
+  shelf: SmallShelf,
   now: () => Date,
 ): JobStore {
   let database: Promise<JobDatabase> | undefined;
-  /** The same once it is open, for what cannot wait. */
-  let ready: JobDatabase | undefined;
 
   function connect(): Promise<JobDatabase> {
-    database ??= open(forget).then(
-      (opened) => {
-        ready = opened;
-        return opened;
-      },
-      (error) => {
-        forget();
-        throw error;
-      },
-    );
+    database ??= open(forget).catch((error) => {
+      forget();
+      throw error;
+    });
     return database;
   }
 
   function forget(): void {
     database = undefined;
-    ready = undefined;
   }
 
   /** Does it once more with a fresh connection where the first was lost: a browser may have cleared it. */
@@ -100,7 +97,12 @@ export function createStore(
 
     async load(id) {
       try {
-        return await attempt((opened) => load(opened, id));
+        const rescue = findRescue(shelf, id);
+        return await attempt(async (opened) => {
+          const loaded = await load(opened, id, rescue);
+          const isNew = loaded.state === 'none' && rescue !== undefined;
+          return isNew ? takeIn(opened, id, rescue, now()) : loaded;
+        });
       } catch (error) {
         return { state: 'failed', trouble: explainFailure(error) };
       }
@@ -108,23 +110,24 @@ export function createStore(
 
     async save(id, revision, history) {
       try {
-        return await attempt((opened) => save(opened, { id, revision, history, at: now() }));
+        const saving = await attempt((opened) =>
+          save(opened, { id, revision, history, at: now() }),
+        );
+        // Word that was left after this save had begun is newer than the save.
+        const rescue = saving.state === 'saved' ? findRescue(shelf, id) : undefined;
+        if (rescue !== undefined && rescue.revision <= revision) clearRescue(shelf, id);
+        return saving;
       } catch (error) {
         return { state: 'failed', trouble: explainFailure(error) };
       }
     },
 
-    rescue(id, revision, { job }) {
-      try {
-        const change = ready?.transaction('rescues', 'readwrite');
-        change?.store.put({ id, revision, text: formatJob(job) });
-        change?.commit();
-      } catch {
-        // The page goes now, and with it whoever could be told.
-      }
-    },
+    rescue: (id, revision, { job }) => leaveRescue(shelf, id, { revision, text: formatJob(job) }),
 
-    remove: (id) => quietly((opened) => remove(opened, id), undefined),
+    remove(id) {
+      clearRescue(shelf, id);
+      return quietly((opened) => remove(opened, id), undefined);
+    },
 
     keepAside: (text, why) =>
       quietly(async (opened) => {
@@ -143,12 +146,15 @@ export function createStore(
   };
 }
 
-async function load(database: JobDatabase, id: string): Promise<Loading> {
-  const reading = database.transaction(['jobs', 'steps', 'rescues']);
-  const [row, steps, rescue] = await Promise.all([
+async function load(
+  database: JobDatabase,
+  id: string,
+  rescue: Rescue | undefined,
+): Promise<Loading> {
+  const reading = database.transaction(['jobs', 'steps']);
+  const [row, steps] = await Promise.all([
     reading.objectStore('jobs').get(id),
     reading.objectStore('steps').get(id),
-    reading.objectStore('rescues').get(id),
   ]);
   if (row === undefined) return { state: 'none' };
   const read = parseJob(row.text);
@@ -159,6 +165,19 @@ async function load(database: JobDatabase, id: string): Promise<Loading> {
   const history = isNewer ? addRescue(kept, rescue.text) : kept;
   const { revision, savedAt } = row;
   return { state: 'loaded', revision, history, savedAt: new Date(savedAt), issues: read.issues };
+}
+
+/** A job that a window left word of before it was ever saved. */
+async function takeIn(
+  database: JobDatabase,
+  id: string,
+  { text }: Rescue,
+  at: Date,
+): Promise<Loading> {
+  const read = parseJob(text);
+  if (!read.ok) return { state: 'none' };
+  await save(database, { id, revision: 0, history: createHistory(read.job), at });
+  return load(database, id, undefined);
 }
 
 /** What a window left word of when it was closed is one more step, if it is anything new. */
@@ -178,7 +197,7 @@ interface Order {
 
 /** In one transaction: whoever else saves waits, and then sees this revision. All of it or nothing. */
 async function save(database: JobDatabase, order: Order): Promise<Saving> {
-  const change = database.transaction(['jobs', 'steps', 'rescues'], 'readwrite');
+  const change = database.transaction(['jobs', 'steps'], 'readwrite');
   try {
     const outcome = await write(change, order);
     await change.done;
@@ -190,12 +209,11 @@ async function save(database: JobDatabase, order: Order): Promise<Saving> {
   }
 }
 
-type Change = IDBPTransaction<JobSchema, ('jobs' | 'steps' | 'rescues')[], 'readwrite'>;
+type Change = IDBPTransaction<JobSchema, ('jobs' | 'steps')[], 'readwrite'>;
 
 async function write(change: Change, { id, revision, history, at }: Order): Promise<Saving> {
   const jobs = change.objectStore('jobs');
-  const rescues = change.objectStore('rescues');
-  const [found, rescue] = await Promise.all([jobs.get(id), rescues.get(id)]);
+  const found = await jobs.get(id);
   if (found !== undefined && found.revision !== revision) {
     return { state: 'overtaken', revision: found.revision };
   }
@@ -204,8 +222,6 @@ async function write(change: Change, { id, revision, history, at }: Order): Prom
   const text = formatJob(history.job);
   await jobs.put({ id, title, vehicle, savedAt: at.getTime(), revision: next, text });
   await change.objectStore('steps').put({ id, ...storeSteps(history) });
-  // Word that was left after this save had begun is newer than the save.
-  if (rescue !== undefined && rescue.revision <= revision) await rescues.delete(id);
   return { state: 'saved', at, revision: next };
 }
 
@@ -221,12 +237,11 @@ async function remove(
   database: JobDatabase,
   id: string,
 ): Promise<(() => Promise<void>) | undefined> {
-  const change = database.transaction(['jobs', 'steps', 'rescues'], 'readwrite');
+  const change = database.transaction(['jobs', 'steps'], 'readwrite');
   const row = await change.objectStore('jobs').get(id);
   const steps = await change.objectStore('steps').get(id);
   await change.objectStore('jobs').delete(id);
   await change.objectStore('steps').delete(id);
-  await change.objectStore('rescues').delete(id);
   await change.done;
   if (row === undefined) return undefined;
   return async () => {

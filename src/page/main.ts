@@ -1,5 +1,6 @@
 import { openDatabase } from '../job/database.ts';
 import { isLink } from '../job/link-form.ts';
+import { createShelf } from '../job/shelf.ts';
 import { createStore } from '../job/store.ts';
 import { listenForDrops } from './drops.ts';
 import { fetchSheets } from './fetch-sheets.ts';
@@ -7,7 +8,6 @@ import { loadDemo } from './load-demo.ts';
 import { loadAllDrawings } from './load-drawings.ts';
 import { loadAllViews } from './load-views.ts';
 import { createSession, type Word } from './session.ts';
-import { createShelf } from './shelf.ts';
 import { ADDRESSES, DEMO, fetchText } from './shipped.ts';
 import { takeOverOldShelf } from './take-over.ts';
 
@@ -18,7 +18,8 @@ const HOME = '20-gearing';
 const IDLE = 1500;
 
 const now = (): Date => new Date();
-const store = createStore((onGone) => openDatabase(onGone), now);
+const shelf = createShelf(() => localStorage);
+const store = createStore((onGone) => openDatabase(onGone), shelf, now);
 const [{ sheets, missing }, demo] = await Promise.all([
   fetchSheets(ADDRESSES, fetchText),
   loadDemo(DEMO, fetchText),
@@ -35,7 +36,7 @@ const session = await createSession({
   standing: missing.length === 0 ? [] : [nameMissing(missing)],
   theme: {
     root: document.documentElement,
-    shelf: createShelf(() => localStorage),
+    shelf,
     prefersDark: () => dark.matches,
   },
   tab: createShelf(() => sessionStorage),

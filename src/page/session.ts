@@ -121,13 +121,17 @@ export async function createSession(host: SessionHost): Promise<Session> {
   function remember(id: string): void {
     if (id === remembered) return;
     remembered = id;
+    rememberHere(id);
+    void store.set('open', id);
+    greet();
+  }
+
+  function rememberHere(id: string): void {
     try {
       host.tab.setItem(TAB_KEY, id);
     } catch {
       // The window then opens the job that was saved last.
     }
-    void store.set('open', id);
-    greet();
   }
 
   /** Asks whether another window has the same job open. */
@@ -212,7 +216,9 @@ export async function createSession(host: SessionHost): Promise<Session> {
     greet,
     save: async () => app?.save(),
     leave() {
-      if (app !== undefined) keeper?.rescue(app.desk.history());
+      if (app === undefined || keeper === undefined) return;
+      // Also where the job was not saved even once: it is known by nothing else.
+      if (keeper.rescue(app.desk.history())) rememberHere(keeper.id());
     },
     isBehind: () => app?.isBehind() ?? false,
     dispose: () => app?.dispose(),

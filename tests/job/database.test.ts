@@ -6,13 +6,7 @@ beforeEach(clearBrowser);
 
 test('a new browser gets a place for jobs, their steps and what is kept aside', async () => {
   const database = await openDatabase(() => {});
-  expect([...database.objectStoreNames].sort()).toEqual([
-    'aside',
-    'jobs',
-    'rescues',
-    'settings',
-    'steps',
-  ]);
+  expect([...database.objectStoreNames].sort()).toEqual(['aside', 'jobs', 'settings', 'steps']);
 });
 
 test('it lets go when it is to be cleared, and says so', async () => {

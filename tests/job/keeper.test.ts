@@ -67,8 +67,8 @@ test('word is left of what is not saved, and of nothing else', async () => {
   const { store, keeper } = make();
   const history = typeAll('1');
   await keeper.save(history);
-  keeper.rescue(history);
-  keeper.rescue(typeAll('2'));
+  expect(keeper.rescue(history)).toBe(false);
+  expect(keeper.rescue(typeAll('2'))).toBe(true);
   expect(await store.load('a')).toMatchObject({ history: { job: typed('2') } });
 });
 

@@ -4,6 +4,7 @@ import { createHistory, undo } from '../../src/job/history.ts';
 import { NEW_JOB } from '../../src/job/record.ts';
 import { createStore, type JobStore } from '../../src/job/store.ts';
 import { HOSTILE_NAMES, makeLargeJob } from './made-job.ts';
+import { makeShelf } from './made-shelf.ts';
 import { clearBrowser, makeStore, NOON, typeAll, typed } from './made-store.ts';
 
 beforeEach(clearBrowser);
@@ -127,6 +128,21 @@ describe('what a window left word of as it was closed', () => {
     expect((await rescued(1, '5800')).past).toHaveLength(1);
   });
 
+  test('is all there is of a job that was never saved, and is saved then', async () => {
+    makeStore().rescue('a', 0, typeAll('5900'));
+    const { history, revision } = await jobIn(makeStore());
+    expect({ job: history.job, revision }).toEqual({ job: typed('5900'), revision: 1 });
+    expect(await makeStore().list()).toMatchObject([{ id: 'a' }]);
+  });
+
+  test('goes with the job when it is taken out', async () => {
+    const store = makeStore();
+    await store.save('a', 0, typeAll('5800'));
+    store.rescue('a', 1, typeAll('5900'));
+    await store.remove('a');
+    expect(await makeStore().load('a')).toEqual({ state: 'none' });
+  });
+
   test('is gone with the next save', async () => {
     const store = makeStore();
     await store.save('a', 0, typeAll('5800'));
@@ -176,6 +192,7 @@ describe('a browser', () => {
       async () => {
         throw new DOMException('no', name);
       },
+      makeShelf(),
       () => NOON,
     );
 

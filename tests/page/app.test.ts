@@ -2,9 +2,9 @@ import { afterEach, expect, test, vi } from 'vitest';
 import { createHistory, type History } from '../../src/job/history.ts';
 import type { Saved } from '../../src/job/keeper.ts';
 import { type Job, NEW_JOB, withEntry } from '../../src/job/record.ts';
+import { createShelf } from '../../src/job/shelf.ts';
 import { type App, createApp, type PageView } from '../../src/page/app.ts';
 import { h } from '../../src/page/element.ts';
-import { createShelf } from '../../src/page/shelf.ts';
 import { linkBook } from '../../src/sheet/book.ts';
 import { readSheet } from '../../src/sheet/read-sheet.ts';
 import { textOf } from './test-desk.ts';
@@ -43,6 +43,7 @@ function open({ job, standing = [], save }: Options = {}, hash = '#/10-bolts') {
       return { state: 'saved', at: NOON };
     },
     newJob: () => {},
+    relink: () => {},
     openPage: (name) => (name === 'jobs' ? makePage() : undefined),
     now: () => NOON,
   });
@@ -195,6 +196,7 @@ test('a page without any sheet says so', () => {
     theme: { root: h('html'), shelf: createShelf(() => localStorage), prefersDark: () => false },
     save: async () => ({ state: 'saved', at: NOON }),
     newJob: () => {},
+    relink: () => {},
     openPage: () => undefined,
     now: () => NOON,
   });

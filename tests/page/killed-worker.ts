@@ -5,10 +5,12 @@ import { createKeeper } from '../../src/job/keeper.ts';
 import { NEW_JOB, withEntry } from '../../src/job/record.ts';
 import { createStore } from '../../src/job/store.ts';
 import { createSaver } from '../../src/page/saver.ts';
+import { makeShelf } from '../job/made-shelf.ts';
 
 self.addEventListener('message', ({ data }: MessageEvent<{ name: string; id: string }>) => {
   const store = createStore(
     (onGone) => openDatabase(onGone, data.name),
+    makeShelf(),
     () => new Date(),
   );
   let history: History = createHistory(NEW_JOB);

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { openDatabase } from '../../src/job/database.ts';
 import { createStore } from '../../src/job/store.ts';
+import { makeShelf } from '../job/made-shelf.ts';
 
 interface Typed {
   readonly count: number;
@@ -27,6 +28,7 @@ async function killOnce(name: string, id: string) {
   const killedAt = Date.now();
   const store = createStore(
     (onGone) => openDatabase(onGone, name),
+    makeShelf(),
     () => new Date(),
   );
   const loaded = await store.load(id);

@@ -1,10 +1,11 @@
 import { openDatabase } from '../../src/job/database.ts';
 import { type Job, NEW_JOB } from '../../src/job/record.ts';
+import { createShelf } from '../../src/job/shelf.ts';
 import { createStore, type JobStore } from '../../src/job/store.ts';
 import { h } from '../../src/page/element.ts';
 import { createSession, type Session, type Word } from '../../src/page/session.ts';
-import { createShelf } from '../../src/page/shelf.ts';
 import { readSheet } from '../../src/sheet/read-sheet.ts';
+import { makeShelf } from '../job/made-shelf.ts';
 
 export const BOLTS = `# Bolts
 
@@ -30,11 +31,13 @@ let count = 0;
 export function makeBrowser() {
   count += 1;
   const name = `layshaft-test-${Date.now()}-${count}`;
+  const shelf = makeShelf();
   const windows: { readonly root: HTMLElement; readonly session: Session }[] = [];
 
   const openStore = (): JobStore =>
     createStore(
       (onGone) => openDatabase(onGone, name),
+      shelf,
       () => NOON,
     );
 
@@ -109,6 +112,7 @@ export function makeBlockedStore(): JobStore {
     async () => {
       throw new DOMException('denied', 'SecurityError');
     },
+    makeShelf(),
     () => NOON,
   );
 }

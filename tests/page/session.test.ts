@@ -44,6 +44,17 @@ describe('a window', () => {
     expect((await openWindow()).field().value).toBe('5');
   });
 
+  test('has a job again that it left before it had ever been saved', async () => {
+    const { openWindow, openStore } = makeBrowser();
+    const slow = openStore();
+    vi.spyOn(slow, 'save').mockReturnValue(new Promise(() => {}));
+    const first = await openWindow(new Map(), slow);
+    first.type('4');
+    first.session.leave();
+    first.close();
+    expect((await openWindow(first.tab)).field().value).toBe('4');
+  });
+
   test('keeps to its own job where another window has opened another', async () => {
     const { openWindow } = makeBrowser();
     const one = await openWindow();

@@ -1,9 +1,12 @@
 import { expect, test } from 'vitest';
-import { createShelf } from '../../src/page/shelf.ts';
+import { createShelf } from '../../src/job/shelf.ts';
+import { makeShelf } from './made-shelf.ts';
 
 test('what is put on the shelf is found there, and can be taken off', () => {
-  const shelf = createShelf(() => sessionStorage);
+  const own = makeShelf();
+  const shelf = createShelf(() => own);
   shelf.setItem('layshaft-test', 'a');
+  expect(own.getItem('layshaft-test')).toBe('a');
   expect(shelf.getItem('layshaft-test')).toBe('a');
   shelf.removeItem('layshaft-test');
   expect(shelf.getItem('layshaft-test')).toBeNull();
