@@ -1,7 +1,22 @@
-/** How an address begins that holds a job: `#job=1.LENGTH.CHECK.PAYLOAD`. */
-export const LINK_HEAD = '#job=';
+/** What a link can hold. */
+export type LinkKind = 'job' | 'sheet';
 
-/** True for an address that holds a job, or the beginning of one that does. */
+const KINDS: readonly LinkKind[] = ['job', 'sheet'];
+
+/** How an address begins that holds something: `#job=1.LENGTH.CHECK.PAYLOAD`. */
+export function headOfLink(kind: LinkKind): string {
+  return `#${kind}=`;
+}
+
+/** True for an address that holds a job or a sheet, or the beginning of one that does. */
 export function isLink(hash: string): boolean {
-  return hash.startsWith(LINK_HEAD) || (hash.length > 1 && LINK_HEAD.startsWith(hash));
+  return inferLinkKind(hash) !== undefined;
+}
+
+/** What an address holds, as far as it goes: `#shee` was to be a sheet. */
+export function inferLinkKind(hash: string): LinkKind | undefined {
+  return KINDS.find((kind) => {
+    const head = headOfLink(kind);
+    return hash.startsWith(head) || (hash.length > 1 && head.startsWith(hash));
+  });
 }

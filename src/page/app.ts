@@ -1,5 +1,6 @@
 import { listMisfits } from '../job/fit.ts';
 import type { History } from '../job/history.ts';
+import { formatSorted } from '../job/json.ts';
 import type { Saved } from '../job/keeper.ts';
 import type { Job } from '../job/record.ts';
 import type { Book } from '../sheet/book.ts';
@@ -60,6 +61,8 @@ export interface AppHost {
   readonly theme: ThemeHost;
   save(history: History): Promise<Saved>;
   newJob(): void;
+  /** The job has other sheets from outside now: all is to be set up anew. */
+  relink(): void;
   /** A page that is no sheet, by its name in the address: `#/jobs`. */
   openPage(name: string, desk: LiveDesk): Promise<PageView> | undefined;
   now(): Date;
@@ -138,6 +141,7 @@ export function createApp(host: AppHost): App {
     saver.touch();
     changed = new Set();
     status.tell(tellChange);
+    if (!hasSameSheets(history.job, before)) host.relink();
   }
 
   function tellChange(): string {
@@ -291,6 +295,10 @@ function isOnlyEntries(after: Job, before: Job): boolean {
   return names.every(
     (name) => name === 'entries' || name === 'sheets' || after[name] === before[name],
   );
+}
+
+function hasSameSheets({ foreign }: Job, before: Job): boolean {
+  return foreign === before.foreign || formatSorted(foreign) === formatSorted(before.foreign);
 }
 
 /** The part of the address that names a sheet stays as it is. */

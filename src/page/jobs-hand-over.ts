@@ -1,4 +1,5 @@
-import { formatLink, LONGEST_LINK } from '../job/link.ts';
+import { formatLink } from '../job/link.ts';
+import { addressOf, copyLink, createLinkField, describeTooLong } from './copy-link.ts';
 import { downloadJob } from './download.ts';
 import { fill, h } from './element.ts';
 import type { LiveDesk } from './live-desk.ts';
@@ -25,16 +26,16 @@ export function createHandOver(desk: LiveDesk): View {
   );
 
   function refresh(): void {
-    const link = `${location.href.replace(/#.*$/, '')}${formatLink(desk.job())}`;
-    if (link.length > LONGEST_LINK) fill(told, h('p', {}, describeTooLong(link.length)));
-    else fill(told, ...createLink(link));
+    const link = addressOf(formatLink(desk.job()));
+    const tooLong = describeTooLong(link, 'this job');
+    if (tooLong === undefined) fill(told, ...createLink(link));
+    else fill(told, h('p', {}, tooLong));
   }
 
   function createLink(link: string): readonly HTMLElement[] {
-    const field = h('input', { id: 'job-link', type: 'text', readonly: true, value: link });
+    const field = createLinkField('job-link', link);
     const copy = async (): Promise<void> => {
-      field.select();
-      said.textContent = await copyText(link);
+      said.textContent = await copyLink(field);
     };
     return [
       h(
@@ -65,17 +66,4 @@ export function createHandOver(desk: LiveDesk): View {
 
   refresh();
   return { element, cells: [], refresh };
-}
-
-function describeTooLong(length: number): string {
-  return `As a link this job would have ${length.toLocaleString('en-GB')} characters. Links of more than ${LONGEST_LINK.toLocaleString('en-GB')} are cut on the way: hand over the file.`;
-}
-
-async function copyText(text: string): Promise<string> {
-  try {
-    await navigator.clipboard.writeText(text);
-    return 'The link is copied.';
-  } catch {
-    return 'This browser does not let the page copy: the link is marked, copy it by key.';
-  }
 }

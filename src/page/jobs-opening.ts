@@ -23,7 +23,7 @@ export function createOpening(desk: LiveDesk, host: JobsHost): View {
   }
 
   function takePasted(): void {
-    if (paste.value.trim() !== '') void takeInText(host, paste.value);
+    if (paste.value.trim() !== '') void takeInText(host, desk, paste.value);
   }
 
   const element = h(

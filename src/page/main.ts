@@ -99,7 +99,7 @@ async function openLink(): Promise<void> {
   const { hash } = location;
   history.replaceState(null, '', '#/');
   const { takeInLink } = await import('./take-in.ts');
-  await takeInLink(session, hash);
+  await takeInLink(session, session.desk(), hash);
 }
 
 function nameMissing(files: readonly string[]): string {

@@ -98,6 +98,7 @@ export async function createSession(host: SessionHost): Promise<Session> {
       theme: host.theme,
       save: kept.save,
       newJob,
+      relink: () => void relink(),
       openPage: (name, desk) => (name === 'jobs' ? openJobs(desk) : undefined),
       now: host.now,
       ...(opening.savedAt === undefined ? {} : { savedAt: opening.savedAt }),
@@ -162,6 +163,12 @@ export async function createSession(host: SessionHost): Promise<Session> {
     void openCopy(createBlankJob(linkBook(host.sheets), currentJob()), []);
   }
 
+  /** Sheets from outside came or went by undo, or in another window. */
+  async function relink(): Promise<void> {
+    await app?.save();
+    if (app !== undefined) await session.reopen(app.desk.history(), host.hash());
+  }
+
   function currentJob(): Job {
     return app?.desk.job() ?? NEW_JOB;
   }
@@ -204,11 +211,17 @@ export async function createSession(host: SessionHost): Promise<Session> {
     },
     /** The same job beside other sheets: one from outside was taken in or let go. */
     async reopen(history, hash) {
-      const id = keeper?.id() ?? freshId();
       await app?.save();
-      await keeper?.save(history);
+      const saved = await keeper?.save(history);
+      const isFailed = saved?.state === 'failed';
       host.goTo(hash);
-      show({ id, revision: keeper?.revision() ?? 0, history, standing: [], savedAt: host.now() });
+      show({
+        id: keeper?.id() ?? freshId(),
+        revision: keeper?.revision() ?? 0,
+        history,
+        standing: isFailed ? [saved.trouble] : [],
+        ...(isFailed ? {} : { savedAt: host.now() }),
+      });
     },
     announce: (sentence) => app?.announce(sentence),
     open: (hash) => app?.open(hash),

@@ -1,8 +1,9 @@
 import { record } from '../job/history.ts';
 import { parseLink } from '../job/link.ts';
-import { isLink } from '../job/link-form.ts';
+import { inferLinkKind } from '../job/link-form.ts';
 import { type JobReading, parseJobFile } from '../job/read-job.ts';
 import { type ForeignSheet, type Job, own, withForeignSheet } from '../job/record.ts';
+import { parseSheetLink } from '../job/sheet-link.ts';
 import { textVersion } from '../job/sheet-version.ts';
 import { readSheet } from '../sheet/read-sheet.ts';
 import { shorten } from './fit-note.ts';
@@ -17,9 +18,13 @@ const LONGEST_SHEET = 1_000_000;
 /** Where something came from, as told to the person. */
 type Origin = 'a link' | 'a file' | 'what was pasted';
 
-/** Opens the job in an address as a copy, or says why that cannot be. */
-export async function takeInLink(host: JobsHost, hash: string): Promise<void> {
-  await openReading(host, parseLink(hash), 'a link');
+/** Opens the job in an address as a copy, or takes in the sheet in it, or says why that cannot be. */
+export async function takeInLink(host: JobsHost, desk: LiveDesk, hash: string): Promise<void> {
+  if (inferLinkKind(hash) !== 'sheet') return openReading(host, parseLink(hash), 'a link');
+  const reading = parseSheetLink(hash);
+  if (!reading.ok) return host.announce(`${reading.message}. Nothing was changed here.`);
+  const { name, text } = reading.sheet;
+  await takeInSheet(host, desk, text, `${name}.md`);
 }
 
 /** Opens what is in a file: a job, or a sheet of one's own. */
@@ -29,12 +34,12 @@ export async function takeInFile(host: JobsHost, desk: LiveDesk, file: File): Pr
   else await openReading(host, parseJobFile(text), 'a file');
 }
 
-/** Opens what was pasted: the text of a job's file, or a link to a job. */
-export async function takeInText(host: JobsHost, text: string): Promise<void> {
-  const hash = /#\S*/.exec(text.trim())?.[0];
-  const isAddress = hash !== undefined && !text.trimStart().startsWith('{') && isLink(hash);
-  const reading = isAddress ? parseLink(hash) : parseJobFile(text);
-  await openReading(host, reading, isAddress ? 'a link' : 'what was pasted');
+/** Opens what was pasted: the text of a job's file, or a link to a job or a sheet. */
+export async function takeInText(host: JobsHost, desk: LiveDesk, text: string): Promise<void> {
+  const hash = /#\S*/.exec(text.trim())?.[0] ?? '';
+  const isAddress = !text.trimStart().startsWith('{') && inferLinkKind(hash) !== undefined;
+  if (isAddress) await takeInLink(host, desk, hash);
+  else await openReading(host, parseJobFile(text), 'what was pasted');
 }
 
 async function openReading(host: JobsHost, reading: JobReading, origin: Origin): Promise<void> {
@@ -68,8 +73,18 @@ export async function takeInSheet(
   }
   const name = nameForeignSheet(host, desk.job(), file);
   const sheet: ForeignSheet = { version: textVersion(readSheet(text, file).source), text };
+  const before = own(desk.job().foreign, name);
+  if (before?.version === sheet.version) return host.reopen(desk.history(), sheetHref(name));
   const job = withForeignSheet(desk.job(), name, sheet);
   await host.reopen(record(desk.history(), `take in the sheet ${name}`, job), sheetHref(name));
+  host.announce(describeTaken(name, job.title, before !== undefined));
+}
+
+function describeTaken(name: string, title: string, isNewer: boolean): string {
+  const [place, undone] = isNewer
+    ? [', in place of its text before', 'brings that back']
+    : ['', 'takes it out again'];
+  return `The sheet ${name} was taken into the job "${shorten(title, 60)}"${place}. Undo ${undone}.`;
 }
 
 /** A sheet from outside never takes the place of one of the house. */

@@ -2,6 +2,7 @@ import { afterEach, expect, test, vi } from 'vitest';
 import { formatLink } from '../../src/job/link.ts';
 import { formatJobFile } from '../../src/job/read-job.ts';
 import { NEW_JOB, withEntry, withForeignSheet } from '../../src/job/record.ts';
+import { formatSheetLink } from '../../src/job/sheet-link.ts';
 import { letGoOfSheet, takeInFile, takeInLink, takeInText } from '../../src/page/take-in.ts';
 import { makeBrowser } from './made-session.ts';
 
@@ -27,11 +28,11 @@ test('a job comes by file, by link and by paste, each time as a copy', async () 
   const { session, file, title, alert, field, openStore } = await open();
   await file(formatJobFile(JOB), 'a.job.json');
   expect(alert()).toMatch(/^Opened from a file as a copy: "From outside"/);
-  await takeInLink(session, formatLink(JOB));
+  await takeInLink(session, session.desk(), formatLink(JOB));
   expect(alert()).toMatch(/^Opened from a link as a copy/);
-  await takeInText(session, formatJobFile(JOB));
+  await takeInText(session, session.desk(), formatJobFile(JOB));
   expect(alert()).toMatch(/^Opened from what was pasted as a copy/);
-  await takeInText(session, ` https://example.org/app/${formatLink(JOB)} `);
+  await takeInText(session, session.desk(), ` https://example.org/app/${formatLink(JOB)} `);
   expect([title(), field().value]).toEqual(['From outside', '9']);
   expect(await openStore().list()).toHaveLength(4);
 });
@@ -46,7 +47,7 @@ test.each([
   ['a newer job', () => '{"app":"layshaft","schema":9}', /version 9.*left as it is/],
 ])('%s is refused and changes nothing', async (_, make, sentence) => {
   const { session, title, alert, openStore } = await open();
-  await takeInText(session, make(formatLink(JOB)));
+  await takeInText(session, session.desk(), make(formatLink(JOB)));
   expect(alert()).toMatch(sentence);
   expect(title()).toBe('The demo');
   expect(await openStore().list()).toEqual([]);
@@ -77,6 +78,66 @@ test('a sheet of one’s own works beside the others, is marked with its hash, a
   expect(desk().book.sheets.map(({ name }) => name)).toEqual(['10-bolts', '21-mine']);
 });
 
+test('a sheet comes by link into the job that is open, which says so and keeps its entries', async () => {
+  const { session, type, title, alert, desk, root, openStore } = await open();
+  type('5');
+  await takeInLink(session, desk(), formatSheetLink({ name: '21-mine', text: SHEET }));
+  expect(root.querySelector('h1')?.textContent).toContain('Mine');
+  expect(root.querySelector('.foreign')?.textContent).toContain(
+    desk().job().foreign['21-mine']!.version,
+  );
+  expect(alert()).toBe(
+    'The sheet 21-mine was taken into the job "The demo". Undo takes it out again.',
+  );
+  expect(title()).toBe('The demo');
+  expect(desk().job().entries['10-bolts']?.width?.text).toBe('5');
+  expect(await openStore().list()).toHaveLength(1);
+});
+
+test('a link to a sheet may be pasted as well', async () => {
+  const { session, desk } = await open();
+  const link = formatSheetLink({ name: '21-mine', text: SHEET });
+  await takeInText(session, desk(), ` https://example.org/app/${link} `);
+  expect(Object.keys(desk().job().foreign)).toEqual(['21-mine']);
+});
+
+test.each([
+  ['cut', (link: string) => link.slice(0, -5), /cut off on its way.*Nothing was changed here/],
+  ['changed', (link: string) => `${link.slice(0, -5)}xxxxx`, /its sheet cannot be trusted/],
+])('a link to a sheet that was %s takes nothing in', async (_, spoil, sentence) => {
+  const { session, desk, alert } = await open();
+  const before = desk().job();
+  await takeInLink(session, desk(), spoil(formatSheetLink({ name: '21-mine', text: SHEET })));
+  expect(alert()).toMatch(sentence);
+  expect(desk().job()).toBe(before);
+});
+
+test('undo takes the sheet out again, and redo brings it back', async () => {
+  const { session, desk, root } = await open();
+  const names = () => desk().book.sheets.map(({ name }) => name);
+  await takeInLink(session, desk(), formatSheetLink({ name: '21-mine', text: SHEET }));
+  desk().undo();
+  await vi.waitFor(() => expect(names()).toEqual(['10-bolts']));
+  expect(root.querySelector('.route')?.textContent).not.toContain('Mine');
+  desk().redo();
+  await vi.waitFor(() => expect(names()).toEqual(['10-bolts', '21-mine']));
+});
+
+test('the same sheet once more changes nothing; another text under its name is told of', async () => {
+  const { session, desk, alert, root } = await open();
+  const take = (text: string) =>
+    takeInLink(session, desk(), formatSheetLink({ name: '21-mine', text }));
+  await take(SHEET);
+  const before = desk().history();
+  await take(SHEET);
+  expect(desk().history()).toBe(before);
+  await take(SHEET.replace('# Mine', '# Ours'));
+  expect(alert()).toMatch(/in place of its text before\. Undo brings that back\.$/);
+  expect(root.querySelector('h1')?.textContent).toContain('Ours');
+  desk().undo();
+  await vi.waitFor(() => expect(root.querySelector('h1')?.textContent).toContain('Mine'));
+});
+
 test('a sheet from outside never takes the place of one of the house', async () => {
   const { file, desk } = await open();
   await file(SHEET, '10-bolts.md');
@@ -99,7 +160,7 @@ test('what was entered on a sheet that was let go of stays in the job', async ()
 test('a job that lies about the version of a sheet it brings is found out', async () => {
   const { session, desk } = await open();
   const lying = withForeignSheet(JOB, '21-mine', { version: 'trust me', text: SHEET });
-  await takeInText(session, formatJobFile(lying));
+  await takeInText(session, session.desk(), formatJobFile(lying));
   expect(desk().job().foreign['21-mine']?.version).toMatch(/^[0-9a-f]{16}$/);
 });
 
