@@ -215,3 +215,49 @@ test('a job in a link opens as a copy, and a cut one says so', async () => {
     .getByText(/was cut off on its way/)
     .waitFor();
 });
+
+const MINE = `# A sheet of mine
+
+${FENCE}given
+shim = 0.030 in "Shim"
+${FENCE}
+
+${FENCE}work
+two_shims = 2 * shim as in
+${FENCE}
+`;
+
+test('a sheet in a link is taken into the open job, says so, works, and can be undone', async () => {
+  const { page } = await openApp(browser, BEARING);
+  await enter(page, 'finger_reading', '3 1/4');
+  await page.getByText('Saved in this browser').waitFor();
+  await page.goto(`${inject('appAddress')}#/jobs`);
+  const file = { name: '75 mine.md', mimeType: 'text/markdown', buffer: Buffer.from(MINE) };
+  await page.locator('#own-sheet').setInputFiles(file);
+  await page.getByRole('heading', { name: 'A sheet of mine' }).waitFor();
+  await page.goto(`${inject('appAddress')}#/jobs`);
+  await page.getByRole('button', { name: 'Copy link to this sheet 75-mine' }).click();
+  const link = await page.getByLabel('A link with the whole sheet in it').inputValue();
+
+  const { page: other, errors } = await openApp(browser, BEARING);
+  await enter(other, 'finger_reading', '3 1/8');
+  await expect.poll(() => answer(other, 'gap')).toBe('0.078 in');
+  await other.goto(link);
+  await other.getByRole('heading', { name: 'A sheet of mine' }).waitFor();
+  await other
+    .getByRole('alert')
+    .getByText(/^The sheet 75-mine was taken into the job/)
+    .waitFor();
+  await expect.poll(() => answer(other, 'two_shims')).toBe('0.06 in');
+  expect(await other.locator('.foreign code').textContent()).toMatch(/^[0-9a-f]{16}$/);
+  await other.goto(`${inject('appAddress')}#/${BEARING}`);
+  await expect.poll(() => answer(other, 'gap')).toBe('0.078 in');
+  await other.getByRole('button', { name: /^Undo.*75-mine/ }).click();
+  await expect.poll(() => other.locator('.route').textContent()).not.toContain('A sheet of mine');
+  await other.goto(link.slice(0, -9));
+  await other
+    .getByRole('alert')
+    .getByText(/was cut off on its way.*for the sheet as a file/)
+    .waitFor();
+  expect(errors).toEqual([]);
+});
