@@ -1,3 +1,4 @@
+import { type Datum, type DatumKind, ONE_PART, TWO_FACES } from '../drawing/datum-kinds.ts';
 import type { Cursor } from '../language/cursor.ts';
 import { fault, readExpression, readOperand, unexpected } from '../language/parse.ts';
 import type { Expression, NameNode } from '../language/tree.ts';
@@ -14,6 +15,7 @@ export interface Clauses {
   readonly fraction?: number;
   readonly range?: { readonly from: Expression; readonly to: Expression };
   readonly how?: string;
+  readonly datum?: Datum;
   readonly source?: string;
   readonly below?: string;
   readonly above?: string;
@@ -51,6 +53,7 @@ const READERS = {
   to: { shown: 'to 0.001', read: readResolution },
   from: { shown: 'from A to B', read: readRange },
   how: said('how', 'how'),
+  datum: { shown: 'datum down "…" to "…"', read: readDatum },
   source: said('source', 'source'),
   below: said('below', 'below'),
   above: said('above', 'above'),
@@ -102,6 +105,20 @@ function readQuoted(cursor: Cursor, after: string): string {
   if (token.type !== 'text') throw unexpected(token, `a text in quotation marks after "${after}"`);
   cursor.take();
   return token.value;
+}
+
+/** `datum along "block face" to "seal's rim"`, or of one part: `datum across "bush"`. */
+function readDatum(cursor: Cursor): Clauses {
+  const token = cursor.take();
+  const kind = token.type === 'word' ? (token.text as DatumKind) : undefined;
+  const hasTwo = (TWO_FACES as readonly unknown[]).includes(kind);
+  if (!hasTwo && !(ONE_PART as readonly unknown[]).includes(kind)) {
+    throw unexpected(token, [...TWO_FACES, ...ONE_PART].join(', '));
+  }
+  const from = readQuoted(cursor, kind!);
+  if (!hasTwo) return { datum: { kind: kind!, from } };
+  readWord(cursor, 'to');
+  return { datum: { kind: kind!, from, to: readQuoted(cursor, 'to') } };
 }
 
 /** Reads a unit where only a unit can stand. Throws a ReadFault. */

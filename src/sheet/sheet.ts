@@ -1,4 +1,5 @@
 import type { Token } from 'marked';
+import type { Datum } from '../drawing/datum-kinds.ts';
 import type { Place, Problem, Span } from '../language/problem.ts';
 import type { Expression, NameNode } from '../language/tree.ts';
 import type { Unit } from '../units/unit.ts';
@@ -142,6 +143,8 @@ export interface GivenStatement extends Named {
   readonly range?: { readonly from: Expression; readonly to: Expression };
   /** `how "…"`: instrument, datum, how often. */
   readonly how?: string;
+  /** `datum down "…" to "…"`: between what it is taken. */
+  readonly datum?: Datum;
 }
 
 /** What stands behind the `=` of a given. */

@@ -17,13 +17,14 @@ function readGiven(block: BlockSource, cursor: Cursor, span: Span): GivenStateme
   const name = readNewName(cursor, 'the name of a given');
   readEquals(cursor);
   const value = readDefault(cursor);
-  const clauses = readClauses(cursor, ['label', 'from', 'to', 'as', 'how', 'source']);
+  const clauses = readClauses(cursor, ['label', 'from', 'to', 'as', 'how', 'datum', 'source']);
   return {
     ...createNamed(block, name, span.to, clauses),
     value,
     display: createDisplay(clauses),
     ...(clauses.range === undefined ? {} : { range: clauses.range }),
     ...(clauses.how === undefined ? {} : { how: clauses.how }),
+    ...(clauses.datum === undefined ? {} : { datum: clauses.datum }),
   };
 }
 
@@ -61,7 +62,7 @@ function readBlank(cursor: Cursor): GivenDefault {
 /** A plain number may be blank too: then a label, a clause or nothing follows. */
 function isUnitNext(cursor: Cursor): boolean {
   const rest = cursor.source.slice(cursor.position(), cursor.end);
-  return !/^(?:$|"|(?:from|to|as|how|source)\s)/.test(rest);
+  return !/^(?:$|"|(?:from|to|as|how|datum|source)\s)/.test(rest);
 }
 
 function readPick(cursor: Cursor): GivenDefault {
@@ -78,7 +79,7 @@ function readPick(cursor: Cursor): GivenDefault {
 }
 
 /** What a person would type stands up to the label or the first clause. */
-const AFTER_ENTRY = /"|\s(?=(?:from|to|as|how|source)(?![a-z0-9_]))|\s#|$/;
+const AFTER_ENTRY = /"|\s(?=(?:from|to|as|how|datum|source)(?![a-z0-9_]))|\s#|$/;
 
 function readEntryText(cursor: Cursor, at: number): GivenDefault {
   const rest = cursor.source.slice(at, cursor.end);

@@ -31,6 +31,8 @@ describe('what stands behind the equals sign', () => {
     ['[1/16, 1/8] in', { entry: '[1/16, 1/8] in' }],
     ['3 1/8 in from 1 in to 4 in', { entry: '3 1/8 in' }],
     ['3 in as mm', { entry: '3 in' }],
+    ['3 in datum across "bush"', { entry: '3 in' }],
+    ['blank datum across "bush"', { blank: undefined, list: false }],
     ['3 in # a note', { entry: '3 in' }],
     // Words that are none of its clauses belong to the entry, and are refused when it is read.
     ['3 furlong below "Too small."', { entry: '3 furlong below' }],
@@ -48,6 +50,14 @@ describe('what stands behind the equals sign', () => {
     ['pick "Medium" from bolts.length', { pick: 'Medium', table: 'bolts', column: 'length' }],
   ])('%s', (text, value) => {
     expect(plain(read(`gap = ${text}`).value)).toEqual(value);
+  });
+});
+
+test('between what it is taken stands with the given', () => {
+  expect(read('gap = 3 in datum along "face" to "seal" to 0.1').datum).toEqual({
+    kind: 'along',
+    from: 'face',
+    to: 'seal',
   });
 });
 
