@@ -1,3 +1,4 @@
+import { drawDatum } from '../drawing/datum.ts';
 import type { GivenCell } from '../sheet/cell.ts';
 import type { Sheet } from '../sheet/sheet.ts';
 import { showValue } from '../sheet/show.ts';
@@ -10,14 +11,18 @@ import { listCautions, listReadings, type ReadingGroup } from './paper-readings.
 import { formatNumber } from './route.ts';
 import { createSignature } from './signature.ts';
 
+const COLUMNS = ['Reading', 'Taken', 'Measured', 'Unit'] as const;
+/** Width of a sketch, in px. */
+const SKETCH = 150;
+
 /** Sheets that have anything to be measured. */
 export function listMeasured(desk: Desk, sheets: readonly Sheet[]): readonly Sheet[] {
   return sheets.filter((sheet) => listReadings(desk.book, sheet).length > 0);
 }
 
 /**
- * A blank sheet to take to the car: each reading with what it is, how it is taken, its unit and a box to
- * write in; the sheets' cautions; who measured. What is in the job already is not printed: whoever sees a figure
+ * A blank sheet to take to the car: each reading with what it is, how it is taken, a sketch of what from
+ * and to, its unit and a box to write in; the sheets' cautions; who measured. What is in the job already is not printed: whoever sees a figure
  * reads it off the gauge again.
  */
 export function createMeasuringSheet(desk: Desk, sheets: readonly Sheet[]): HTMLElement {
@@ -29,7 +34,7 @@ export function createMeasuringSheet(desk: Desk, sheets: readonly Sheet[]): HTML
     h(
       'p',
       { class: 'meaning' },
-      'Write what the gauge says, with its unit where it is not the one printed. A reading taken more than once goes in with semicolons between.',
+      'Write what the gauge says, with its unit where it is not the one printed. A reading taken more than once goes in with semicolons between. The sketches are not to scale: from the circle to the arrow.',
     ),
     ...parts,
     createSignature('Measured by'),
@@ -47,28 +52,35 @@ function createSheetPart(desk: Desk, sheet: Sheet): readonly HTMLElement[] {
 
 function createGroup(desk: Desk, sheet: Sheet, { heading, readings }: ReadingGroup): HTMLElement {
   const name = heading ?? sheet.title;
-  const columns = ['Reading', 'Measured', 'Unit'];
   return h(
     'table',
     { class: 'readings' },
     h('caption', {}, name),
-    h('thead', {}, h('tr', {}, ...columns.map((column) => h('th', { scope: 'col' }, column)))),
+    h('colgroup', {}, ...COLUMNS.map((column) => h('col', { class: column.toLowerCase() }))),
+    h('thead', {}, h('tr', {}, ...COLUMNS.map((column) => h('th', { scope: 'col' }, column)))),
     h('tbody', {}, ...readings.map((cell) => createReading(desk, cell))),
   );
 }
 
 function createReading(desk: Desk, cell: GivenCell): HTMLElement {
+  const { datum, how } = cell.statement;
   const unit = unitOfField(desk, cell);
-  const usual = describeRange(desk, cell);
+  const words = [how, describeRange(desk, cell)].filter(Boolean).join(' ');
   return h(
     'tr',
     {},
     h(
       'th',
-      { scope: 'row' },
+      { scope: 'row', colspan: datum === undefined ? 2 : 1 },
       cell.label,
-      h('span', { class: 'how' }, [cell.statement.how, usual].filter(Boolean).join(' ')),
+      h('span', { class: 'how' }, words),
     ),
+    datum &&
+      h(
+        'td',
+        { class: 'datum' },
+        drawDatum(datum, { document, width: SKETCH, idPrefix: `datum-${cell.index}` }),
+      ),
     h('td', {}, h('div', { class: isLong(cell) ? 'write-in long' : 'write-in' })),
     h('td', { class: 'unit' }, unit === undefined ? '' : formatUnit(unit)),
   );
@@ -80,10 +92,13 @@ function isLong({ kind }: GivenCell): boolean {
 }
 
 /** A reading far from the usual is worth taking again while one still lies under the car. */
-function describeRange(desk: Desk, { range, kind, display }: GivenCell): string | undefined {
+function describeRange(desk: Desk, cell: GivenCell): string | undefined {
+  const { range, kind, display } = cell;
   if (range === undefined || kind === undefined) return undefined;
+  const unit = unitOfField(desk, cell);
+  const shown = unit === undefined ? display : { unit, ...display };
   const [from, to] = [range.from, range.to].map(
-    (value) => showValue(value, kind, display, desk.system()).text,
+    (value) => showValue(value, kind, shown, desk.system()).text,
   );
   return `Usually ${from} to ${to}.`;
 }

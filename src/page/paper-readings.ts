@@ -12,7 +12,7 @@ export interface ReadingGroup {
 
 /**
  * What a sheet has to be measured, in the order in which it is measured: as it stands on the sheet. A given
- * that says how it is read is a reading; one that does not is chosen, or comes off a label.
+ * that says how it is read, or between what, is a reading; any other is chosen, or comes off a label.
  */
 export function listReadings(book: Book, sheet: Sheet): readonly ReadingGroup[] {
   const groups: { heading: string | undefined; readings: GivenCell[] }[] = [
@@ -43,5 +43,6 @@ export function listCautions(sheet: Sheet): readonly CautionBlock[] {
 function readingOf(book: Book, sheet: Sheet, statement: GivenStatement): readonly GivenCell[] {
   const cell = book.find(sheet.name, statement.name);
   if (cell?.role !== 'given' || cell.statement !== statement || cell.kind === undefined) return [];
-  return statement.how === undefined ? [] : [cell];
+  const isRead = statement.how !== undefined || statement.datum !== undefined;
+  return isRead ? [cell] : [];
 }

@@ -13,6 +13,7 @@ const CLAUSE_WORDS = [
   'to',
   'from',
   'how',
+  'datum',
   'source',
   'below',
   'above',

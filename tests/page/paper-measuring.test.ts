@@ -10,6 +10,7 @@ Goggles on.
 
 \`\`\`given
 flange = 0.512 in "Flange" from 0.25 in to 1 in to 0.001 how "Caliper, three places."
+  datum across "flange"
 shims = [1, 2] mm "Shims" how "Micrometer."
 chosen = 2 in "Chosen"
 \`\`\`
@@ -34,6 +35,17 @@ test('each reading has its label, how it is taken, its unit and an empty box', (
   expect(shims!.unit).toBe('mm');
   expect(shims!.box.className).toBe('write-in long');
   expect(rest).toEqual([]);
+});
+
+test('a reading that says between what it is taken has a sketch of it beside its box', () => {
+  const { desk, sheet } = createTestDesk(FIRST);
+  const rows = [...createMeasuringSheet(desk, [sheet]).querySelectorAll('tbody tr')];
+  expect(rows.map((row) => textOf(row.querySelector('.datum desc')))).toEqual([
+    'Over the outside: flange.',
+    '',
+  ]);
+  expect(rows.map((row) => row.querySelectorAll('th, td').length)).toEqual([4, 3]);
+  expect(rows[1]!.querySelector('th')!.colSpan).toBe(2);
 });
 
 test('nothing that is in the job already is on it', () => {

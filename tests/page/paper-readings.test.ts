@@ -19,7 +19,7 @@ ${FENCE}
 ${FENCE}given
 depth = 1 in "Depth" how "A bolt wound in."
 chosen = 2 in "Chosen"
-washer = 1/16 in "Washer" how "Caliper."
+washer = 1/16 in "Washer" datum across "washer"
 ${FENCE}
 
 ## Nothing to read
