@@ -1,3 +1,4 @@
+import { displayAsRead } from '../sheet/as-read.ts';
 import type { Cell } from '../sheet/cell.ts';
 import type { FromBlock, Sheet } from '../sheet/sheet.ts';
 import { showValue } from '../sheet/show.ts';
@@ -48,7 +49,8 @@ function createLine(desk: Desk, cell: Cell & { readonly role: 'from' }): View {
     if (outcome.state !== 'value' || cell.kind === undefined)
       fill(value, createTrouble(desk, cell));
     else {
-      const { text } = showValue(outcome.value, cell.kind, cell.display, desk.system());
+      const display = displayAsRead(desk.book, cell, outcome.value);
+      const { text } = showValue(outcome.value, cell.kind, display, desk.system());
       fill(value, h('strong', {}, text));
     }
   }

@@ -8,6 +8,7 @@ import {
   NAMED_LEAVES,
 } from '../language/print-math.ts';
 import type { FieldNode, NameNode } from '../language/tree.ts';
+import { displayAsRead } from '../sheet/as-read.ts';
 import type { Cell } from '../sheet/cell.ts';
 import type { Display } from '../sheet/sheet.ts';
 import { showValue } from '../sheet/show.ts';
@@ -40,7 +41,7 @@ function writeLeaf(
   desk: Desk,
 ): MathElement | undefined {
   const system = desk.system();
-  if (node.type === 'name') return writeValue(value, cell.kind!, ...displayOf(desk, cell));
+  if (node.type === 'name') return writeValue(value, cell.kind!, ...displayOf(desk, cell, value));
   if (cell.kind?.type !== 'row') return undefined;
   const field = (value as Row).cells.get(node.field);
   const kind = cell.kind.columns.get(node.field);
@@ -50,11 +51,12 @@ function writeLeaf(
 }
 
 /** What was entered is written in the unit of its field, whatever the system of the page. */
-function displayOf(desk: Desk, cell: Cell): readonly [Display, System | undefined] {
-  if (cell.role !== 'given') return [cell.display, desk.system()];
+function displayOf(desk: Desk, cell: Cell, value: Value): readonly [Display, System | undefined] {
+  const display = displayAsRead(desk.book, cell, value);
+  if (cell.role !== 'given') return [display, desk.system()];
   const unit = unitOfField(desk, cell);
-  if (unit === undefined || unit === cell.display.unit) return [cell.display, undefined];
-  return [cell.display, desk.system()];
+  if (unit === undefined || unit === cell.display.unit) return [display, undefined];
+  return [display, desk.system()];
 }
 
 function writeValue(

@@ -1,6 +1,7 @@
 import type { Kind } from '../language/kind.ts';
 import { formatUnit } from '../units/format-unit.ts';
 import type { System } from '../units/unit.ts';
+import { displayAsRead } from './as-read.ts';
 import type { Book } from './book.ts';
 import type { Cell, LinkedFigure, LinkedFigures } from './cell.ts';
 import { originOf } from './origin.ts';
@@ -78,9 +79,10 @@ const WITHOUT_DOUBT = [...HEAD, ...TAIL];
 const WITH_DOUBT = [...HEAD, column('Worst case', true), column('Likely, 95 %', true), ...TAIL];
 
 function showCell(cell: number, { book, system, outcomeOf }: Standing): Shown | undefined {
-  const { kind, display } = book.cells[cell]!;
+  const { kind } = book.cells[cell]!;
   const outcome = outcomeOf(cell);
   if (kind === undefined || outcome.state !== 'value') return undefined;
+  const display = displayAsRead(book, book.cells[cell]!, outcome.value);
   return showValue(outcome.value, kind, display, system());
 }
 

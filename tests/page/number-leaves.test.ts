@@ -15,6 +15,7 @@ Light,20
 \`\`\`given
 width = 3.212 in "Width"
 pitch = 1.5 mm/rev
+height = 11.63 in to 0.05
 open = blank in
 sizes = [1, 2] in
 many = [1, 2, 3, 4, 5, 6, 7, 8, 9]
@@ -35,6 +36,7 @@ function write({ desk, sheet }: TestDesk, source: string): string {
 test.each([
   ['width', '3.212 in'],
   ['twice', '6.42 in'],
+  ['height', '11.63 in'],
   ['sizes', '[1,2] in'],
   ['many', 'many'],
   ['open', 'open'],
