@@ -42,7 +42,7 @@ function createSure(text: string, more?: HTMLElement): HTMLElement {
 
 function listSpreads(spreads: readonly Spread[], { show }: SpreadWriting): string {
   const worst = spreads.map(({ worst: { from, to } }) => show((to - from) / 2));
-  return `worst case ± ${worst.join(', ± ')}`;
+  return `worst case ${worst.map((one) => `±\u00a0${one}`).join(', ')}`;
 }
 
 /** Shares of the variance as bars, in words as well. */

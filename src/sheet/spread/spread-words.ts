@@ -28,8 +28,13 @@ export function describeRange(
 ): string {
   const [below, above] = [value - from, to - value];
   const alike = Math.abs(below - above) <= 0.02 * Math.max(Math.abs(below), Math.abs(above));
-  return alike ? `± ${show((below + above) / 2)}` : `${show(from)} to ${show(to)}`;
+  if (alike) return `± ${show((below + above) / 2)}`;
+  // An end that comes to next to nothing is nought: the search for it stops a hair beside.
+  const end = (at: number) => show(Math.abs(at) < NEXT_TO_NOTHING * (to - from) ? 0 : at);
+  return `${end(from)} to ${end(to)}`;
 }
+
+const NEXT_TO_NOTHING = 1e-3;
 
 const FRACTIONS: readonly (readonly [number, string])[] = [
   [0.995, 'All'],

@@ -62,6 +62,12 @@ test.each([
   expect(describeRange(0, range, WRITING.show)).toBe(words);
 });
 
+test('an end that a search leaves a hair beside nought is told as nought', () => {
+  expect(describeRange(0.19, { from: 8.3e-7, to: 0.575 }, String)).toBe('0 to 0.575');
+  expect(describeRange(-0.19, { from: -0.575, to: -8.3e-7 }, String)).toBe('-0.575 to 0');
+  expect(describeRange(0.19, { from: 0.01, to: 0.575 }, String)).toBe('0.01 to 0.575');
+});
+
 describe('whose doubt it is', () => {
   // Halving a share s leaves the root of 1 − 3 s / 4 of the likely range of ± 0.005.
   test.each([
