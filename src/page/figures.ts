@@ -54,7 +54,7 @@ function createParts(
   hrefs: readonly string[],
 ): readonly HTMLElement[] {
   const head = columns.map(({ title: words, numeric }) =>
-    h('th', { scope: 'col', class: numeric && 'number' }, words),
+    h('th', { scope: 'col', class: numeric && 'number' }, words.replace(' %', '\u00A0%')),
   );
   const lines = rows.map((texts, row) => {
     const href = hrefs[row];
