@@ -62,21 +62,30 @@ export function listDots(
 
 function placeColumn(plan: ChartPlan, { frame }: ChartFrame, place: Place): readonly PlacedLabel[] {
   const labels = listColumn(plan);
-  const wishes = labels.map(({ point, lines }) => ({
+  const [from, to] = [frame.top - RISE + 1, frame.bottom + SIZE / 2];
+  const heights = labels.map(({ lines }) => lettersHeight(lines, SIZE));
+  const apart = spaceApart(labels, to - from - heights.reduce((sum, height) => sum + height, 0));
+  const wishes = labels.map(({ point }, i) => ({
     middle: place(point)[1],
-    height: lettersHeight(lines, SIZE),
+    height: heights[i]! + apart,
   }));
-  const middles = spreadLabels(wishes, frame.top - RISE + 1, frame.bottom + SIZE / 2);
+  const middles = spreadLabels(wishes, from, to);
   return labels.map((label, i) => {
     const [x, y] = place(label.point);
     const leader = label.drawn ? line(x, y, frame.right + LEAD - 4, middles[i]!) : '';
-    const top = middles[i]! - wishes[i]!.height / 2;
+    const top = middles[i]! - heights[i]! / 2;
     return {
       letters: letter(label, frame.right + LEAD, top, 'start'),
       leader,
       names: nameOf(label),
     };
   });
+}
+
+/** Names of two lines need a gap, or the end of one is read with the head of the next. */
+function spaceApart(labels: readonly Pick<PlannedLabel, 'lines'>[], left: number): number {
+  if (labels.every(({ lines }) => lines.length === 1)) return 0;
+  return Math.max(0, Math.min(SIZE / 2, left / labels.length));
 }
 
 function placeOver(plan: ChartPlan, chart: ChartFrame, place: Place): readonly PlacedLabel[] {

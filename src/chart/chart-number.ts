@@ -14,8 +14,9 @@ export function resolutionOf({ from, to }: Pick<Axis, 'from' | 'to'>): number {
 /** A number to the nearest step, without noughts at the end; empty where there is none. */
 export function formatTo(value: number, resolution: number): string {
   if (!Number.isFinite(value)) return '';
-  // Rounded beforehand: what is less than half a step is noise here and is nought.
-  const rounded = Math.round(value / resolution) * resolution;
+  // Rounded beforehand: what is less than half a step is noise here and is nought. And so are the
+  // last bits: 1.1875 in comes out of metres a hair too small, and is 1.188 in a result.
+  const rounded = Math.round(Number((value / resolution).toPrecision(12))) * resolution;
   return stripZeros(formatNumber(rounded, { resolution }));
 }
 

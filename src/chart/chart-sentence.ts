@@ -2,7 +2,14 @@ import type { ChartData } from '../sheet/chart-data.ts';
 import { formatOn } from './chart-number.ts';
 import { sayCourses } from './course-sentence.ts';
 import { sayLevel, sayPlace, sayWindow } from './mark-sentence.ts';
-import { joinWords, listWords, lowerFirst, nameInList, upperFirst } from './words.ts';
+import {
+  joinWords,
+  listWords,
+  lowerFirst,
+  nameInList,
+  nameInSentence,
+  upperFirst,
+} from './words.ts';
 
 /**
  * What a chart shows, in plain sentences made from its data: what is drawn over what, where the
@@ -39,7 +46,7 @@ function sayPresent({ x, y, series, marks, now }: ChartData): string {
   const mark = marks.find(({ axis, value }) => axis === 'x' && value === now);
   const place = joinWords(mark?.label ?? '', `with ${lowerFirst(x.label)} at ${formatOn(x, now)}`);
   if (series.length === 1)
-    return `${place}, ${lowerFirst(known[0]!.label || y.label)} is ${formatOn(y, known[0]!.now!)}`;
+    return `${place}, ${nameInSentence(known[0]!.label || y.label)} is ${formatOn(y, known[0]!.now!)}`;
   const told = known.map((line) => `${nameInList(line.label)} ${formatOn(y, line.now!)}`);
   return `${place}: ${told.join(', ')}`;
 }

@@ -2,7 +2,7 @@ import type { Axis, ChartData, Limits, Mark, Series } from '../sheet/chart-data.
 import { formatOn } from './chart-number.ts';
 import { findCrossings, findInside, valueAt } from './line-crossings.ts';
 import { describeShape, type LineShape } from './line-shape.ts';
-import { joinWords, listWords, lowerFirst, nameInList } from './words.ts';
+import { joinWords, listWords, nameInList, nameInSentence } from './words.ts';
 
 /** More crossings than these are counted, not listed. */
 const MOST_CROSSINGS = 3;
@@ -68,7 +68,7 @@ export function sayPlace({ x, y, series }: ChartData, { value, label }: Mark): s
     .filter(({ height }) => Number.isFinite(height));
   if (known.length === 0) return `${at}, is marked`;
   if (series.length === 1)
-    return `at ${at}, ${lowerFirst(known[0]!.line.label || y.label)} is ${formatOn(y, known[0]!.height)}`;
+    return `at ${at}, ${nameInSentence(known[0]!.line.label || y.label)} is ${formatOn(y, known[0]!.height)}`;
   const told = known.map(({ line, height }) => `${nameInList(line.label)} ${formatOn(y, height)}`);
   return `at ${at}: ${told.join(', ')}`;
 }

@@ -4,9 +4,17 @@ export function listWords(words: readonly string[]): string {
   return `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 }
 
-/** A name within a sentence: quoted where a comma of its own would break a list. */
+/** A comma or a colon of a name's own breaks the sentence; its figures run into those behind it. */
+const BREAKS = /[,:]|\d.*\s|\s.*\d/;
+
+/** A name in a list: quoted where it could not be told from what stands around it. */
 export function nameInList(name: string): string {
-  return name.includes(',') ? `“${name}”` : name;
+  return BREAKS.test(name) ? `“${name}”` : name;
+}
+
+/** The one name that a sentence is about: in small letters, or quoted with its own. */
+export function nameInSentence(name: string): string {
+  return BREAKS.test(name) ? `“${name}”` : lowerFirst(name);
 }
 
 /** A label within a sentence; an abbreviation keeps its capitals. */

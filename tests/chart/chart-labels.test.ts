@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { layOutFrame } from '../../src/chart/chart-frame.ts';
 import { listDots, placeLabels } from '../../src/chart/chart-labels.ts';
 import { planChart } from '../../src/chart/chart-plan.ts';
+import { lettersHeight } from '../../src/drawing/lettering.ts';
 import type { ChartData } from '../../src/sheet/chart-data.ts';
 import { CHARTS, chart, sample } from '../support/chart-cases.ts';
 
@@ -56,4 +57,19 @@ test('a line that ends inside is led to its name', () => {
   const [placed] = label(chart({ series: [early, { ...early, label: 'Same' }] }));
   expect(placed?.leader).not.toBe('');
   expect(placed?.names).toBe(0);
+});
+
+test('names of two lines keep a gap between them', () => {
+  const names = ['Tunnel, centre line to side', 'Gearbox, centre line to side'];
+  const series = names.map((name, i) => ({
+    label: name,
+    points: sample(() => 4 + i / 10, 0, 10),
+  }));
+  const [upper, lower] = label(chart({ series }), 390)
+    .filter(({ names: named }) => typeof named === 'number')
+    .map(({ letters }) => letters)
+    .sort((a, b) => a.top - b.top);
+  expect(upper!.lines.length).toBeGreaterThan(1);
+  const foot = upper!.top + lettersHeight(upper!.lines, upper!.size);
+  expect(lower!.top - foot).toBeGreaterThan(4);
 });

@@ -1,5 +1,12 @@
 import { expect, test } from 'vitest';
-import { joinWords, listWords, lowerFirst, nameInList, upperFirst } from '../../src/chart/words.ts';
+import {
+  joinWords,
+  listWords,
+  lowerFirst,
+  nameInList,
+  nameInSentence,
+  upperFirst,
+} from '../../src/chart/words.ts';
 
 test.each([
   [[], ''],
@@ -13,6 +20,21 @@ test.each([
 test('a name with a comma is quoted in a list', () => {
   expect(nameInList('Close, road')).toBe('“Close, road”');
   expect(nameInList('Close')).toBe('Close');
+});
+
+test.each([
+  ['2 in by 0.065', '“2 in by 0.065”'],
+  ['16 teeth', '“16 teeth”'],
+  ['Held: hot', '“Held: hot”'],
+  ['1st', '1st'],
+  ['Road load', 'Road load'],
+])('%s stands in a list as %s', (name, text) => {
+  expect(nameInList(name)).toBe(text);
+});
+
+test('the one name of a sentence is in small letters, or quoted', () => {
+  expect(nameInSentence('Road load')).toBe('road load');
+  expect(nameInSentence('Held: hot, worn')).toBe('“Held: hot, worn”');
 });
 
 test('a label goes into a sentence in small letters, an abbreviation does not', () => {
