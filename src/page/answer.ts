@@ -36,7 +36,9 @@ function createEach(
   const single: Kind = { type: 'quantity', dimension: kind.dimension };
   const pairs = [...values].map((value, i) => {
     const { number, unit } = showValue(value, single, display, system);
-    const behind = unit && h('span', { class: 'unit' }, joinUnit('', unit));
+    const mark = joinUnit('', unit);
+    // What stands close to its number, such as a degree, is as large: small it would be a dot.
+    const behind = /^\s/.test(mark) ? h('span', { class: 'unit' }, mark) : mark;
     const shown = h('dd', {}, number, behind);
     return h('div', {}, h('dt', {}, names?.[i] ?? String(i + 1)), shown);
   });

@@ -41,3 +41,15 @@ test('words are listed', () => {
   const texts = cell({ type: 'texts' });
   expect(textOf(createAnswer(texts, ['1st', '2nd'], 'metric', undefined))).toBe('1st, 2nd');
 });
+
+test('the mark of a degree is as large as its number, a unit smaller', () => {
+  const degree = parseUnit('deg')!;
+  const angles = {
+    kind: { type: 'list', dimension: degree.dimension },
+    display: { unit: degree, resolution: 1 },
+  } as Cell;
+  const first = (of: Cell) =>
+    createAnswer(of, Float64Array.of(0), 'inch-pound', undefined).querySelector('dd')!;
+  expect(first(angles).innerHTML).toBe('0°');
+  expect(first(MANY).querySelector('.unit')).not.toBeNull();
+});
