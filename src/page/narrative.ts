@@ -106,7 +106,7 @@ function createSpan(token: Tokens.Generic): Node[] {
     case 'del':
       return [h('s', {}, ...createInline(token.tokens))];
     case 'codespan':
-      return [h('code', {}, token.text)];
+      return [h('code', {}, ...breakName(token.text))];
     case 'br':
       return [h('br')];
     case 'link':
@@ -116,6 +116,11 @@ function createSpan(token: Tokens.Generic): Node[] {
     default:
       return [new Text(token.raw)];
   }
+}
+
+/** A long name may go on in the next line behind a bracket or an underscore. */
+function breakName(text: string): Child[] {
+  return text.split(/(?<=[_(])(?=\w)/).flatMap((part, i) => (i === 0 ? [part] : [h('wbr'), part]));
 }
 
 /** A link to a sheet or to the web; any other address is not followed, and its words stay as text. */

@@ -13,6 +13,13 @@ test('paragraphs, emphasis and code become elements', () => {
   );
 });
 
+test('a long name in code may break behind its underscores and brackets, and nowhere else', () => {
+  const code = render('`dial_offset(readings, x)`').querySelector('code')!;
+  expect(code.innerHTML).toBe('dial_<wbr>offset(<wbr>readings, x)');
+  expect(code.textContent).toBe('dial_offset(readings, x)');
+  expect(render('`2.5 mm`').querySelector('wbr')).toBeNull();
+});
+
 test('the title of the sheet is passed over once', () => {
   const page = render('# Title\n\n## One\n\n# Two', false);
   expect([...page.children].map((child) => child.outerHTML)).toEqual([
