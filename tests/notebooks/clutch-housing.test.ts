@@ -52,6 +52,11 @@ describe('the worked example', () => {
       expect(Math.abs(left)).toBeLessThan(0.15);
   });
 
+  test('counts 12 o’clock as no angle at all', () => {
+    for (const name of ['angles', 'face_angles'])
+      expect(numbersIn(worked, name, 'rad')[0]).toBe(0);
+  });
+
   test('has its offset, oval and remainder add up to the readings', () => {
     const [offset, toward] = [
       numberIn(worked, 'offset', 'thou'),
