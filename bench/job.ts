@@ -4,7 +4,7 @@ import { type Book, linkBook } from '../src/sheet/book.ts';
 import { createFrame } from '../src/sheet/create-frame.ts';
 import { dependentsOf } from '../src/sheet/dependents.ts';
 import { readSheet } from '../src/sheet/read-sheet.ts';
-import { evaluate, solve } from '../src/sheet/solve.ts';
+import { solve } from '../src/sheet/solve.ts';
 import { measureFrame } from './frame.ts';
 import { fitExponent } from './growth.ts';
 import { measure } from './measure.ts';
@@ -64,6 +64,6 @@ function prepare(book: Book) {
     size: book.cells.length,
     moved: order.length,
     solveAll: () => solve(book, frame),
-    change: () => order.forEach((index) => void evaluate(book, frame, index)),
+    change: () => solve(book, frame, order),
   };
 }

@@ -6,7 +6,7 @@ import { dependentsOf } from '../src/sheet/dependents.ts';
 import { enterGiven } from '../src/sheet/enter.ts';
 import type { Frame } from '../src/sheet/frame.ts';
 import { readSheet } from '../src/sheet/read-sheet.ts';
-import { evaluate, solve } from '../src/sheet/solve.ts';
+import { solve } from '../src/sheet/solve.ts';
 
 /** A sheet that was opened, with the pieces of work that are timed on it. */
 export interface OpenedSheet {
@@ -55,7 +55,7 @@ export function openNotebook(name: string): OpenedSheet {
 }
 
 function workAll(book: Book, frame: Frame, order: readonly number[]): number {
-  for (const index of order) evaluate(book, frame, index);
+  solve(book, frame, order);
   return lastNumber(frame);
 }
 

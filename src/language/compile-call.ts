@@ -5,7 +5,6 @@ import {
   listCode,
   type NumberRun,
   numberCode,
-  type OtherRun,
   otherCode,
 } from './code.ts';
 import { type FunctionDeclaration, never, type Work } from './functions/declaration.ts';
@@ -68,10 +67,7 @@ function commonLength(values: readonly (number | QuantityList | undefined)[]): n
 }
 
 function compileWhole(work: Whole, codes: readonly Code[], kind: Kind): Code {
-  const run = compileValues(
-    work,
-    codes.map((code) => code.run),
-  );
+  const run = compileValues(work, codes.map(soundly));
   if (kind.type === 'quantity')
     return numberCode((memory) => (run(memory) as number | undefined) ?? Number.NaN);
   if (kind.type === 'list') return listCode(run as ListRun, true);
@@ -79,24 +75,44 @@ function compileWhole(work: Whole, codes: readonly Code[], kind: Kind): Code {
 }
 
 /** One and two values, the usual case, go without an array of them. */
-function compileValues({ refuse, run }: Whole, runs: readonly OtherRun[]): WholeRun {
-  const [a, b] = runs as [OtherRun, OtherRun];
+function compileValues({ refuse, run }: Whole, runs: readonly WholeRun[]): WholeRun {
+  const [a, b] = runs as [WholeRun, WholeRun];
   if (runs.length === 1) {
     return (memory) => {
-      const x = a(memory) as Value;
-      return isThere(x) && refuse(x) === undefined ? run(x) : undefined;
+      const x = a(memory);
+      return x !== undefined && refuse(x) === undefined ? run(x) : undefined;
     };
   }
   if (runs.length === 2) {
     return (memory) => {
-      const x = a(memory) as Value;
-      const y = b(memory) as Value;
-      return isThere(x) && isThere(y) && refuse(x, y) === undefined ? run(x, y) : undefined;
+      const x = a(memory);
+      const y = b(memory);
+      if (x === undefined || y === undefined) return undefined;
+      return refuse(x, y) === undefined ? run(x, y) : undefined;
     };
   }
   return (memory) => {
-    const values = runs.map((code) => code(memory) as Value);
-    return values.every(isThere) && refuse(...values) === undefined ? run(...values) : undefined;
+    const values = runs.map((code) => code(memory)) as Value[];
+    return !values.includes(undefined!) && refuse(...values) === undefined
+      ? run(...values)
+      : undefined;
+  };
+}
+
+/** The code's value where it is whole. */
+function soundly(code: Code): WholeRun {
+  if (code.type === 'number') {
+    const { run } = code;
+    return (memory) => {
+      const x = run(memory);
+      return x - x === 0 ? x : undefined;
+    };
+  }
+  if (code.type === 'other' || code.whole) return code.run as WholeRun;
+  const { run } = code;
+  return (memory) => {
+    const list = run(memory);
+    return list !== undefined && isWhole(list) ? list : undefined;
   };
 }
 

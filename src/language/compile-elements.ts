@@ -12,19 +12,19 @@ type Step = 0 | 1;
 
 const LOOPS: Readonly<Record<ArithmeticOperator, Loop>> = {
   '+': (a, p, b, q, out) => {
-    for (let i = 0; i < out.length; i += 1) out[i] = a[i * p]! + b[i * q]!;
+    for (let i = 0, n = out.length; i < n; i += 1) out[i] = a[i * p]! + b[i * q]!;
   },
   '-': (a, p, b, q, out) => {
-    for (let i = 0; i < out.length; i += 1) out[i] = a[i * p]! - b[i * q]!;
+    for (let i = 0, n = out.length; i < n; i += 1) out[i] = a[i * p]! - b[i * q]!;
   },
   '*': (a, p, b, q, out) => {
-    for (let i = 0; i < out.length; i += 1) out[i] = a[i * p]! * b[i * q]!;
+    for (let i = 0, n = out.length; i < n; i += 1) out[i] = a[i * p]! * b[i * q]!;
   },
   '/': (a, p, b, q, out) => {
-    for (let i = 0; i < out.length; i += 1) out[i] = divide(a[i * p]!, b[i * q]!);
+    for (let i = 0, n = out.length; i < n; i += 1) out[i] = divide(a[i * p]!, b[i * q]!);
   },
   '^': (a, p, b, q, out) => {
-    for (let i = 0; i < out.length; i += 1) out[i] = raise(a[i * p]!, b[i * q]!);
+    for (let i = 0, n = out.length; i < n; i += 1) out[i] = raise(a[i * p]!, b[i * q]!);
   },
 };
 

@@ -3,6 +3,7 @@ import {
   type Code,
   type ListRun,
   listCode,
+  listSlotCode,
   type NumberRun,
   numberCode,
   type OtherRun,
@@ -81,7 +82,7 @@ function compileName(node: NameNode, { kinds, slotOf }: CompileContext): Code {
     case 'truth':
       return slotCode(slot);
     case 'list':
-      return listCode((memory) => memory.others[slot] as QuantityList | undefined);
+      return listSlotCode(slot);
     default:
       return otherCode((memory) => memory.others[slot]);
   }

@@ -2,7 +2,7 @@ import type { Memory } from '../language/memory.ts';
 import type { Book } from './book.ts';
 import { dependentsOf } from './dependents.ts';
 import { copyFrame, type Frame } from './frame.ts';
-import { evaluate } from './solve.ts';
+import { solve } from './solve.ts';
 import { upstreamOf } from './upstream.ts';
 
 /** Works some cells of a book again and again with other values for some givens. */
@@ -35,7 +35,7 @@ export function createProbe(
 
   function memoryAt(values: readonly number[]): Memory {
     for (let i = 0; i < givens.length; i += 1) numbers[givens[i]!] = values[i]!;
-    for (const index of path) evaluate(book, scratch, index);
+    solve(book, scratch, path);
     return scratch.memory;
   }
 

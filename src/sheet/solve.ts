@@ -8,8 +8,17 @@ import type { Outcome } from './outcome.ts';
 import { placeProblem } from './places.ts';
 import { describeWaiting, findRoot } from './waiting.ts';
 
-/** Works all cells of the book in order. Mutates the frame's memory. */
-export function solve({ order, steps }: Book, { memory }: Frame): void {
+/**
+ * Works these cells, each from those that it reads; all cells of the book where none are named.
+ * Mutates the frame's memory.
+ *
+ * @param order such that each comes after those it reads
+ */
+export function solve(
+  { order: whole, steps }: Book,
+  { memory }: Frame,
+  order: readonly number[] = whole,
+): void {
   for (let i = 0; i < order.length; i += 1) steps[order[i]!]!(memory);
 }
 

@@ -70,6 +70,17 @@ test('one cell is worked from those that it reads, as they stand', () => {
   expect(numbers).toEqual([10, 8]);
 });
 
+test('of the cells that are named each is worked, in that order, and no other', () => {
+  const { book, frame } = makeBook({
+    'made.md': block('given', 'a = 2') + block('work', 'b = a + 1', 'c = b + 1', 'd = a * 2'),
+  });
+  solve(book, frame);
+  const [a, b, c, d] = ['a', 'b', 'c', 'd'].map((name) => book.find('made', name)!.index);
+  frame.memory.numbers[a!] = 5;
+  solve(book, frame, [b!, c!]);
+  expect([b, c, d].map((index) => frame.memory.numbers[index!])).toEqual([6, 7, 4]);
+});
+
 test('a formula that belongs to no cell is explained in the name of what it belongs to', () => {
   const { book, frame } = makeSheet(block('given', 'a = 0') + block('check', 'a at least 1 / a'));
   const formula = book.checks[0]!.least!;

@@ -50,8 +50,16 @@ export const LISTS: readonly FunctionDeclaration[] = [
     work: { type: 'whole', run: (x) => (x as Sequence).length, refuse: never },
     example: ['count([5, 6, 7])', '3'],
   },
-  element('first', 'The first element of a list.', (x) => x[0]!, ['first([5, 6, 7])', '5']),
-  element('last', 'The last element of a list.', (x) => x[x.length - 1]!, ['last([5, 6, 7])', '7']),
+  element('first', 'The first element of a list.', (x) => (x as Sequence)[0]!, [
+    'first([5, 6, 7])',
+    '5',
+  ]),
+  element(
+    'last',
+    'The last element of a list.',
+    (x) => (x as Sequence)[(x as Sequence).length - 1]!,
+    ['last([5, 6, 7])', '7'],
+  ),
   {
     name: 'item',
     doc: 'One element of a list by its place, counted from 1.',
@@ -67,11 +75,11 @@ export const LISTS: readonly FunctionDeclaration[] = [
     },
     example: ['item([5, 6, 7], 2)', '6'],
   },
-  part('without_first', 'A list without its first element.', (x) => x.slice(1), [
+  part('without_first', 'A list without its first element.', 1, 0, [
     'without_first([5, 6, 7])',
     '[6, 7]',
   ]),
-  part('without_last', 'A list without its last element.', (x) => x.slice(0, -1), [
+  part('without_last', 'A list without its last element.', 0, 1, [
     'without_last([5, 6, 7])',
     '[5, 6]',
   ]),
@@ -104,7 +112,7 @@ export const LISTS: readonly FunctionDeclaration[] = [
       type: 'whole',
       run: (x, most) => furthest(x as QuantityList, most as number, 1),
       refuse: (x, most) =>
-        (x as QuantityList).some((v) => v <= (most as number))
+        Number.isFinite(furthest(x as QuantityList, most as number, 1))
           ? undefined
           : 'every element is above the limit',
     },
@@ -119,7 +127,7 @@ export const LISTS: readonly FunctionDeclaration[] = [
       type: 'whole',
       run: (x, least) => furthest(x as QuantityList, least as number, -1),
       refuse: (x, least) =>
-        (x as QuantityList).some((v) => v >= (least as number))
+        Number.isFinite(furthest(x as QuantityList, least as number, -1))
           ? undefined
           : 'every element is below the limit',
     },
@@ -127,13 +135,13 @@ export const LISTS: readonly FunctionDeclaration[] = [
   },
 ];
 
-/** Names that were asked for before; lists of gears are short and always the same. */
-const ORDINALS: string[] = [];
+/** The names for each count that was asked for before: gears are few and always the same. */
+const ORDINALS: (readonly string[])[] = [];
 
-/** Mutates the list of known names where it is too short. */
+/** Mutates what is known where it does not reach so far. */
 function nameOrdinals(count: number): readonly string[] {
-  while (ORDINALS.length < count) ORDINALS.push(ordinal(ORDINALS.length + 1));
-  return ORDINALS.slice(0, count);
+  ORDINALS[count] ??= Array.from({ length: count }, (_, i) => ordinal(i + 1));
+  return ORDINALS[count];
 }
 
 /** 1st, 2nd, 3rd, 4th … 11th, 12th, 13th … 21st. */
@@ -143,8 +151,8 @@ export function ordinal(n: number): string {
   return `${n}${ending}`;
 }
 
-function emptiness(x: Sequence): string | undefined {
-  return x.length === 0 ? 'the list is empty' : undefined;
+function emptiness(x: Value): string | undefined {
+  return (x as Sequence).length === 0 ? 'the list is empty' : undefined;
 }
 
 function isPlace(x: Sequence, place: number): boolean {
@@ -172,7 +180,7 @@ function extreme(
     result: { shape: 'quantity', dimension: 'a' },
     work: {
       type: 'whole',
-      run: (value, ...others) => others.map(best).reduce(pick, best(value!)),
+      run: (value, ...others) => others.reduce<number>((a, b) => pick(a, best(b)), best(value!)),
       refuse: (...given) => (given.every(isEmpty) ? 'the list is empty' : undefined),
     },
     example,
@@ -195,7 +203,7 @@ function furthest(list: QuantityList, limit: number, sign: 1 | -1): number {
 function element(
   name: string,
   doc: string,
-  run: (x: Sequence) => number | string,
+  run: (x: Value) => number | string,
   example: readonly [string, string],
 ): FunctionDeclaration {
   return {
@@ -203,19 +211,17 @@ function element(
     doc,
     parameters: [sequence],
     result: { shape: 'element', dimension: 'a' },
-    work: {
-      type: 'whole',
-      run: (x) => run(x as Sequence),
-      refuse: (x) => emptiness(x as Sequence),
-    },
+    work: { type: 'whole', run, refuse: emptiness },
     example,
   };
 }
 
+/** What is left of a list when so many elements are taken off its head and its tail. */
 function part(
   name: string,
   doc: string,
-  run: (x: Sequence) => Sequence,
+  head: number,
+  tail: number,
   example: readonly [string, string],
 ): FunctionDeclaration {
   return {
@@ -225,11 +231,19 @@ function part(
     result: { shape: 'sequence', dimension: 'a' },
     work: {
       type: 'whole',
-      run: (x) => run(x as Sequence),
-      refuse: (x) => emptiness(x as Sequence),
+      run: (x) => copy(x as Sequence, head, (x as Sequence).length - tail),
+      refuse: emptiness,
     },
     example,
   };
+}
+
+/** Element by element: for lists as short as those of gears the platform's own way takes three times as long. */
+function copy(x: Sequence, from: number, to: number): Sequence {
+  if (!(x instanceof Float64Array)) return x.slice(from, to);
+  const out = new Float64Array(to - from);
+  for (let i = 0; i < out.length; i += 1) out[i] = x[from + i]!;
+  return out;
 }
 
 function sorted(
@@ -245,7 +259,8 @@ function sorted(
     result: { shape: 'list', dimension: 'a' },
     work: {
       type: 'whole',
-      run: (x) => sortNumbers((x as QuantityList).slice(), sign),
+      run: (x) =>
+        sortNumbers(copy(x as QuantityList, 0, (x as QuantityList).length) as QuantityList, sign),
       refuse: never,
     },
     example,

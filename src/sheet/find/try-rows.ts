@@ -3,7 +3,7 @@ import type { Cell, GivenCell } from '../cell.ts';
 import { enterGiven, rowsOf } from '../enter.ts';
 import { copyFrame, type Frame } from '../frame.ts';
 import { pathBetween } from '../probe.ts';
-import { evaluate } from '../solve.ts';
+import { solve } from '../solve.ts';
 
 /** A row of a table and what it would make of a result. */
 export interface TriedRow {
@@ -28,7 +28,7 @@ export function tryRows(
   const path = pathBetween(book, [given.index], [result.index]);
   const tried = rowsOf(book, given).map(({ key }) => {
     enterGiven(book, scratch, given.index, { text: key });
-    for (const index of path) evaluate(book, scratch, index);
+    solve(book, scratch, path);
     return { row: key, result: numberIn(scratch, result, element) };
   });
   const off = ({ result: number }: TriedRow) =>

@@ -3,7 +3,7 @@ import type { Book } from '../book.ts';
 import type { LinkedPractice, LinkedVary } from '../cell.ts';
 import { copyFrame, type Frame } from '../frame.ts';
 import { pathBetween } from '../probe.ts';
-import { evaluate } from '../solve.ts';
+import { solve } from '../solve.ts';
 
 /** A practice question with its numbers. The same seed gives the same numbers to a whole class. */
 export interface PracticeProblem {
@@ -80,7 +80,7 @@ function tryNumbers(
     fresh.memory.blanks[given] = 0;
     fresh.readings[given] = { state: 'value', value, explicit: false };
   }
-  for (const index of path) evaluate(book, fresh, index);
+  solve(book, fresh, path);
   const answer = fresh.memory.numbers[asked]!;
   const reach = within.code.run(fresh.memory) as number;
   if (!Number.isFinite(answer) || !(reach > 0)) return undefined;
