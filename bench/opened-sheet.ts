@@ -81,5 +81,5 @@ function changeInTurns(
 }
 
 function lastNumber({ memory }: Frame): number {
-  return memory.numbers[memory.numbers.length - 1]!;
+  return memory.numbers[memory.blanks.length - 1]!;
 }

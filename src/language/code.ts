@@ -46,6 +46,13 @@ export const listSlotCode = (slot: number): Code => ({
   fresh: false,
   whole: true,
 });
+/** Code for one and the same list. */
+export const constantList = (list: QuantityList): Code => ({
+  type: 'list',
+  run: () => list,
+  fresh: false,
+  whole: true,
+});
 export const otherCode = (run: OtherRun): Code => ({ type: 'other', run });
 
 /** The number itself, or NaN for an infinity: an overflow must not vanish in a later division. */

@@ -102,11 +102,11 @@ function compileValues({ refuse, run }: Whole, runs: readonly WholeRun[]): Whole
 /** The code's value where it is whole. */
 function soundly(code: Code): WholeRun {
   if (code.type === 'number') {
-    const { run } = code;
-    return (memory) => {
-      const x = run(memory);
-      return x - x === 0 ? x : undefined;
-    };
+    const { run, slot } = code;
+    const given = (x: number) => (x - x === 0 ? x : undefined);
+    return slot === undefined
+      ? (memory) => given(run(memory))
+      : (memory) => given(memory.numbers[slot]!);
   }
   if (code.type === 'other' || code.whole) return code.run as WholeRun;
   const { run } = code;

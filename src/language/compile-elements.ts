@@ -4,27 +4,72 @@ import { divide, raise } from './safe-operators.ts';
 import type { ArithmeticOperator } from './tree.ts';
 
 /**
- * One operator along two lists; mutates `out`. A number takes part as a list of one that is walked
- * in steps of 0, so that each operator needs only this one loop.
+ * One operator along lists, once for each way in which its sides can stand; each mutates `out`.
+ * Written out one by one: to ask within the loop which side is a number, or to call a function for
+ * the operator, takes longer than the arithmetic.
  */
-type Loop = (a: QuantityList, p: Step, b: QuantityList, q: Step, out: QuantityList) => void;
-type Step = 0 | 1;
+interface Loops {
+  readonly lists: (a: QuantityList, b: QuantityList, out: QuantityList) => void;
+  /** The number on the left, and told second all the same. */
+  readonly left: (b: QuantityList, a: number, out: QuantityList) => void;
+  readonly right: (a: QuantityList, b: number, out: QuantityList) => void;
+}
 
-const LOOPS: Readonly<Record<ArithmeticOperator, Loop>> = {
-  '+': (a, p, b, q, out) => {
-    for (let i = 0, n = out.length; i < n; i += 1) out[i] = a[i * p]! + b[i * q]!;
+const LOOPS: Readonly<Record<ArithmeticOperator, Loops>> = {
+  '+': {
+    lists(a, b, out) {
+      for (let i = 0, n = out.length; i < n; i += 1) out[i] = a[i]! + b[i]!;
+    },
+    left(b, a, out) {
+      for (let i = 0, n = out.length; i < n; i += 1) out[i] = a + b[i]!;
+    },
+    right(a, b, out) {
+      for (let i = 0, n = out.length; i < n; i += 1) out[i] = a[i]! + b;
+    },
   },
-  '-': (a, p, b, q, out) => {
-    for (let i = 0, n = out.length; i < n; i += 1) out[i] = a[i * p]! - b[i * q]!;
+  '-': {
+    lists(a, b, out) {
+      for (let i = 0, n = out.length; i < n; i += 1) out[i] = a[i]! - b[i]!;
+    },
+    left(b, a, out) {
+      for (let i = 0, n = out.length; i < n; i += 1) out[i] = a - b[i]!;
+    },
+    right(a, b, out) {
+      for (let i = 0, n = out.length; i < n; i += 1) out[i] = a[i]! - b;
+    },
   },
-  '*': (a, p, b, q, out) => {
-    for (let i = 0, n = out.length; i < n; i += 1) out[i] = a[i * p]! * b[i * q]!;
+  '*': {
+    lists(a, b, out) {
+      for (let i = 0, n = out.length; i < n; i += 1) out[i] = a[i]! * b[i]!;
+    },
+    left(b, a, out) {
+      for (let i = 0, n = out.length; i < n; i += 1) out[i] = a * b[i]!;
+    },
+    right(a, b, out) {
+      for (let i = 0, n = out.length; i < n; i += 1) out[i] = a[i]! * b;
+    },
   },
-  '/': (a, p, b, q, out) => {
-    for (let i = 0, n = out.length; i < n; i += 1) out[i] = divide(a[i * p]!, b[i * q]!);
+  '/': {
+    lists(a, b, out) {
+      for (let i = 0, n = out.length; i < n; i += 1) out[i] = divide(a[i]!, b[i]!);
+    },
+    left(b, a, out) {
+      for (let i = 0, n = out.length; i < n; i += 1) out[i] = divide(a, b[i]!);
+    },
+    right(a, b, out) {
+      for (let i = 0, n = out.length; i < n; i += 1) out[i] = divide(a[i]!, b);
+    },
   },
-  '^': (a, p, b, q, out) => {
-    for (let i = 0, n = out.length; i < n; i += 1) out[i] = raise(a[i * p]!, b[i * q]!);
+  '^': {
+    lists(a, b, out) {
+      for (let i = 0, n = out.length; i < n; i += 1) out[i] = raise(a[i]!, b[i]!);
+    },
+    left(b, a, out) {
+      for (let i = 0, n = out.length; i < n; i += 1) out[i] = raise(a, b[i]!);
+    },
+    right(a, b, out) {
+      for (let i = 0, n = out.length; i < n; i += 1) out[i] = raise(a[i]!, b);
+    },
   },
 };
 
@@ -33,16 +78,34 @@ const LOOPS: Readonly<Record<ArithmeticOperator, Loop>> = {
  * why is told when it is asked for.
  */
 export function compileElements(operator: ArithmeticOperator, left: Code, right: Code): Code {
-  const loop = LOOPS[operator];
-  const [p, q] = [stepOf(left), stepOf(right)];
-  const [a, b] = [readList(left), readList(right)];
+  const loops = LOOPS[operator];
+  if (left.type === 'number') return besideNumber(right, left.run, loops.left);
+  if (right.type === 'number') return besideNumber(left, right.run, loops.right);
+  return besideList(left, right, loops.lists);
+}
+
+function besideNumber(list: Code, number: NumberRun, loop: Loops['right']): Code {
+  const [run, into] = [list.run as ListRun, isFresh(list)];
+  return listCode((memory) => {
+    const a = run(memory);
+    const b = number(memory);
+    // An empty list would hide that the number is missing.
+    if (a === undefined || b - b !== 0) return undefined;
+    const out = into ? a : new Float64Array(a.length);
+    loop(a, b, out);
+    return out;
+  }, true);
+}
+
+function besideList(left: Code, right: Code, loop: Loops['lists']): Code {
+  const [a, b] = [left.run as ListRun, right.run as ListRun];
   const [intoLeft, intoRight] = [isFresh(left), isFresh(right)];
   return listCode((memory) => {
     const x = a(memory);
     const y = b(memory);
-    if (x === undefined || y === undefined || (p === q && x.length !== y.length)) return undefined;
-    const out = intoLeft ? x : intoRight ? y : new Float64Array(p === 1 ? x.length : y.length);
-    loop(x, p, y, q, out);
+    if (x === undefined || y === undefined || x.length !== y.length) return undefined;
+    const out = intoLeft ? x : intoRight ? y : new Float64Array(x.length);
+    loop(x, y, out);
     return out;
   }, true);
 }
@@ -50,23 +113,6 @@ export function compileElements(operator: ArithmeticOperator, left: Code, right:
 /** A list that nobody else holds is written over: most of the time of short lists is their making. */
 function isFresh(code: Code): boolean {
   return code.type === 'list' && code.fresh;
-}
-
-function stepOf({ type }: Code): Step {
-  return type === 'number' ? 0 : 1;
-}
-
-function readList(code: Code): ListRun {
-  if (code.type !== 'number') return code.run as ListRun;
-  const run: NumberRun = code.run;
-  const held = new Float64Array(1);
-  return (memory) => {
-    const number = run(memory);
-    // An empty list would hide that the number is missing.
-    if (number - number !== 0) return undefined;
-    held[0] = number;
-    return held;
-  };
 }
 
 /** Code for the sign in front of a list. */

@@ -25,6 +25,8 @@ export interface Book {
   readonly order: readonly number[];
   /** How to work cell `i`; nothing for those that are not worked. */
   readonly steps: readonly Step[];
+  /** What the steps look for in the memory behind the numbers of the cells. */
+  readonly constants: readonly number[];
   readonly checks: readonly Check[];
   readonly charts: readonly Chart[];
   readonly drawings: readonly Drawing[];
@@ -140,13 +142,13 @@ function ownProblem(problem: Problem | undefined): Problem[] {
 function createBook(
   sheets: readonly Sheet[],
   drafts: Drafts,
-  parts: Omit<Book, 'steps' | 'sheets' | 'functions' | 'find' | 'cellsOf'>,
+  parts: Omit<Book, 'steps' | 'constants' | 'sheets' | 'functions' | 'find' | 'cellsOf'>,
 ): Book {
   const bySheet = new Map<string, Cell[]>(sheets.map(({ name }) => [name, []]));
   for (const cell of parts.cells) bySheet.get(cell.sheet)!.push(cell);
   return {
     ...parts,
-    steps: createSteps(parts.cells, parts.order, drafts),
+    ...createSteps(parts.cells, parts.order, drafts),
     sheets,
     functions: FUNCTIONS,
     find(sheet, name) {
@@ -166,16 +168,27 @@ function createSteps(
   cells: readonly Cell[],
   order: readonly number[],
   { names }: Drafts,
-): readonly Step[] {
+): Pick<Book, 'steps' | 'constants'> {
   const steps: Step[] = cells.map(() => rest);
+  const places = new Map<number, number>();
+  const placeOf = (constant: number) => {
+    const place = places.get(constant) ?? cells.length + places.size;
+    places.set(constant, place);
+    return place;
+  };
   for (const index of order) {
     const cell = cells[index]!;
     const own = names.get(cell.sheet)!;
     steps[index] = createStep(cell, ({ tree, kinds }) =>
-      compileExpression(tree, { functions: FUNCTIONS, kinds, slotOf: (name) => own.get(name)! }),
+      compileExpression(tree, {
+        functions: FUNCTIONS,
+        kinds,
+        placeOf,
+        slotOf: (name) => own.get(name)!,
+      }),
     );
   }
-  return steps;
+  return { steps, constants: [...places.keys()] };
 }
 
 /** Mutates `problems`: one for each loop. Gives every cell of a loop the problem that bars it. */

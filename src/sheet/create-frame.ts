@@ -6,7 +6,7 @@ import type { Frame } from './frame.ts';
 /** A frame in which every given holds its sheet's own value; nothing is worked yet. */
 export function createFrame(book: Book): Frame {
   const frame: Frame = {
-    memory: createMemory(book.cells.length),
+    memory: createMemory(book.cells.length, book.constants),
     readings: new Array(book.cells.length).fill(undefined),
   };
   for (const cell of book.cells) {

@@ -11,3 +11,9 @@ test('new memory holds no value and no blank', () => {
 test('memory for no cells', () => {
   expect(createMemory(0).others).toEqual([]);
 });
+
+test('the constants stand behind the numbers of the cells', () => {
+  const { numbers, others } = createMemory(1, [2, 0.5]);
+  expect([...numbers]).toEqual([Number.NaN, 2, 0.5]);
+  expect(others).toHaveLength(1);
+});

@@ -156,3 +156,14 @@ test('a book of any sheets links, whatever of them is missing or broken', () => 
     { numRuns: 200 },
   );
 });
+
+test('a constant that several formulas use has one place in the memory, behind the cells', () => {
+  const { book, frame } = makeBook({
+    'made.md': block('given', 'a = 2') + block('work', 'b = a * 7', 'c = 7 + b', 'd = [7, 3] * b'),
+  });
+  expect(book.constants).toContain(7);
+  expect(new Set(book.constants).size).toBe(book.constants.length);
+  expect([...frame.memory.numbers.slice(book.cells.length)]).toEqual(book.constants);
+  expect(frame.memory.others).toHaveLength(book.cells.length);
+  expect([...(frame.memory.others[3] as Float64Array)]).toEqual([98, 42]);
+});

@@ -180,7 +180,11 @@ function extreme(
     result: { shape: 'quantity', dimension: 'a' },
     work: {
       type: 'whole',
-      run: (value, ...others) => others.reduce<number>((a, b) => pick(a, best(b)), best(value!)),
+      run(...given) {
+        let found = best(given[0]!);
+        for (let i = 1; i < given.length; i += 1) found = pick(found, best(given[i]!));
+        return found;
+      },
       refuse: (...given) => (given.every(isEmpty) ? 'the list is empty' : undefined),
     },
     example,
