@@ -1,5 +1,6 @@
 import type { Book } from './book.ts';
 import type { Cell } from './cell.ts';
+import { dependentsOf } from './dependents.ts';
 import type { Frame } from './frame.ts';
 import { outcomeOf } from './solve.ts';
 
@@ -7,7 +8,8 @@ type Names = readonly string[];
 
 /**
  * What the elements of a list result are called: as the lines of a chart that draws it; else by the
- * one list of words that comes from the same list as the result, those first that name the lines of
+ * one list of words that comes from the same list as the result, or from one that it is set against
+ * in a later formula, those first that name the lines of
  * a chart, and its own sheet before those that it is carried from; else as the rows of the table
  * that it was worked from. Of the same length alone is not enough: five gears are not five tubes.
  * Undefined where nothing names them.
@@ -20,14 +22,18 @@ export function elementNames(book: Book, frame: Frame, cell: Cell): Names | unde
   const drawn = lineNames(book, cell.sheet, cell.name);
   if (drawn.length > 0) return textsOf(book, frame, fitting(drawn)[0]);
   const roots = rootsOf(book, frame, cell, length);
-  const sheets = [...new Set([...roots].map(({ sheet }) => sheet))];
-  const kin = (cells: readonly Cell[]) =>
-    only(fitting(cells).filter((one) => isKin(roots, rootsOf(book, frame, one, length))));
-  const named = sheets
-    .map((sheet) => kin(lineNames(book, sheet)) ?? kin(wordLists(book, sheet)))
-    .find((one) => one !== undefined);
+  const joined = joinedWith(book, frame, cell, length);
+  const named = [roots, joined].flatMap((lists) => namesAmong(lists) ?? [])[0];
   const table = only([...roots].filter(({ role }) => role === 'table'));
   return textsOf(book, frame, named) ?? keysOf(table);
+
+  function namesAmong(lists: ReadonlySet<Cell>): Cell | undefined {
+    const kin = (cells: readonly Cell[]) =>
+      only(fitting(cells).filter((one) => isKin(lists, rootsOf(book, frame, one, length!))));
+    return [...new Set([...lists].map(({ sheet }) => sheet))]
+      .map((sheet) => kin(lineNames(book, sheet)) ?? kin(wordLists(book, sheet)))
+      .find((one) => one !== undefined);
+  }
 }
 
 /** What names the lines of the charts on a sheet; of those only that draw a result, if one is named. */
@@ -54,6 +60,15 @@ function rootsOf(book: Book, frame: Frame, cell: Cell, length: number): Readonly
     }
   }
   return roots;
+}
+
+/** The list with those that it meets, element by element, in what is worked from it. */
+function joinedWith(book: Book, frame: Frame, cell: Cell, length: number): ReadonlySet<Cell> {
+  const results = [...dependentsOf(book)(cell.index)]
+    .map((index) => book.cells[index]!)
+    .filter(({ sheet, kind }) => sheet === cell.sheet && kind?.type === 'list')
+    .filter((one) => rootsOf(book, frame, one, length).has(cell));
+  return new Set([cell, ...results.flatMap((one) => [...rootsOf(book, frame, one, length)])]);
 }
 
 /** From the same list; or both put together of single values where they stand. */

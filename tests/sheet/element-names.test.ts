@@ -85,3 +85,10 @@ test('what is carried to another sheet keeps the names of the sheet that it come
   for (const sheet of ['20-b', '30-c'])
     expect(elementNames(book, frame, book.find(sheet, 'runs')!)).toEqual(['1st', '2nd', '3rd']);
 });
+
+test('readings in the order of a list are named after it once they are set against it', () => {
+  const readings = block('given', 'found = [31, 19, 10]') + block('work', 'put_right = found / 10');
+  expect(names(SHEET + readings, 'put_right')).toBeUndefined();
+  const against = block('work', 'off = put_right / ratios - 1');
+  expect(names(SHEET + readings + against, 'put_right')).toEqual(['1st', '2nd', '3rd']);
+});
