@@ -63,7 +63,7 @@ function createParts(
         ? h('th', { scope: 'row' }, text)
         : h(
             'td',
-            { class: columns[i]!.numeric && !isWords(text) && 'number' },
+            { class: columns[i]!.numeric && (isWords(text) ? 'words' : 'number') },
             i === texts.length - 1 && href !== undefined ? h('a', { href }, text) : text,
           ),
     );

@@ -75,7 +75,7 @@ function createBodyRow(
     const content = text ?? texts[i] ?? '';
     return i === 0
       ? h('th', { scope: 'row' }, content)
-      : h('td', { class: isNumber(column.kind) && 'number' }, content);
+      : h('td', { class: isNumber(column.kind) ? 'number' : isWordy(content) && 'wordy' }, content);
   });
   return h('tr', {}, ...cells);
 }
@@ -87,6 +87,11 @@ function convert(
   const value = row?.cells.get(name);
   if (value === undefined || kind === undefined || unit === undefined) return undefined;
   return showValue(value, kind, { unit }, system).number;
+}
+
+/** A sentence, which a narrow page must not set in a word a line. */
+function isWordy(text: string): boolean {
+  return text.length > 40;
 }
 
 function isNumber(kind: Kind | undefined): boolean {

@@ -48,3 +48,12 @@ test('a table that could not be read leaves its place empty: the problems tell',
   expect(view.element.textContent).toBe('');
   expect(desk.book.problems.length).toBeGreaterThan(0);
 });
+
+test('a sentence is told from a word, so that a narrow page gives it room', () => {
+  const long = 'seven or eight words that go on for longer than a line of it';
+  const { sheet, desk, block } = createTestDesk(
+    `\`\`\`table bolts "Bolts"\nbolt,note,use\nShort,${long},plain\n\`\`\``,
+  );
+  const { element } = createReferenceTable(desk, sheet, block('table'));
+  expect([...element.querySelectorAll('td')].map((cell) => cell.className)).toEqual(['wordy', '']);
+});
