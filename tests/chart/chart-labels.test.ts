@@ -64,6 +64,7 @@ test('names of two lines keep a gap between them', () => {
   const series = names.map((name, i) => ({
     label: name,
     points: sample(() => 4 + i / 10, 0, 10),
+    now: undefined,
   }));
   const [upper, lower] = label(chart({ series }), 390)
     .filter(({ names: named }) => typeof named === 'number')
