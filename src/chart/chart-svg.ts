@@ -192,7 +192,7 @@ const TRANSLATE = /^translate\(([-\d.]+),([-\d.]+)\)$/;
  * wherever it is drawn.
  */
 export function settle(svg: SVGElement): void {
-  for (const group of svg.children) {
+  for (const group of svg.querySelectorAll('g')) {
     const [, x, y] = TRANSLATE.exec(group.getAttribute('transform') ?? '') ?? [];
     if (x === undefined || y === undefined) continue;
     const [right, down] = [Math.floor(Number(x)), Math.floor(Number(y))];

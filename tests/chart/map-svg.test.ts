@@ -54,3 +54,9 @@ test('a map without values or without a job’s point is drawn all the same', ()
 test('it fits a narrow page', () => {
   expect(Number(draw({}, 300).getAttribute('width'))).toBe(300);
 });
+
+test('by itself it is drawn on whole pixels, also within its frame, whatever the screen', () => {
+  const alone = mapSVG(makeMap(), { document, width: 600, idPrefix: 'map', standalone: true });
+  const moved = [...alone.querySelectorAll('g[transform]')].map((g) => g.getAttribute('transform'));
+  expect(moved.filter((transform) => transform?.includes('.'))).toEqual([]);
+});
