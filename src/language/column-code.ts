@@ -103,7 +103,7 @@ function mapOperand(operand: Operand, work: (x: number) => number): Operand {
     type: 'column',
     run(columns, memory) {
       const x = run(columns, memory);
-      for (let i = 0; i < BLOCK; i += 1) block[i] = work(x[i]!);
+      for (let i = 0, n = block.length; i < n; i += 1) block[i] = work(x[i]!);
       return block;
     },
   };
@@ -115,37 +115,37 @@ type FillRight = (block: Float64Array, a: Float64Array, b: number) => void;
 /** Loops written out one by one: a loop that calls a function for its operator is no faster than one sample after another. */
 const PAIRS: Readonly<Record<ArithmeticOperator, Fill>> = {
   '+': (block, a, b) => {
-    for (let i = 0; i < BLOCK; i += 1) block[i] = a[i]! + b[i]!;
+    for (let i = 0, n = block.length; i < n; i += 1) block[i] = a[i]! + b[i]!;
   },
   '-': (block, a, b) => {
-    for (let i = 0; i < BLOCK; i += 1) block[i] = a[i]! - b[i]!;
+    for (let i = 0, n = block.length; i < n; i += 1) block[i] = a[i]! - b[i]!;
   },
   '*': (block, a, b) => {
-    for (let i = 0; i < BLOCK; i += 1) block[i] = a[i]! * b[i]!;
+    for (let i = 0, n = block.length; i < n; i += 1) block[i] = a[i]! * b[i]!;
   },
   '/': (block, a, b) => {
-    for (let i = 0; i < BLOCK; i += 1) block[i] = divide(a[i]!, b[i]!);
+    for (let i = 0, n = block.length; i < n; i += 1) block[i] = divide(a[i]!, b[i]!);
   },
   '^': (block, a, b) => {
-    for (let i = 0; i < BLOCK; i += 1) block[i] = raise(a[i]!, b[i]!);
+    for (let i = 0, n = block.length; i < n; i += 1) block[i] = raise(a[i]!, b[i]!);
   },
 };
 
 const SINGLE_RIGHT: Readonly<Record<ArithmeticOperator, FillRight>> = {
   '+': (block, a, b) => {
-    for (let i = 0; i < BLOCK; i += 1) block[i] = a[i]! + b;
+    for (let i = 0, n = block.length; i < n; i += 1) block[i] = a[i]! + b;
   },
   '-': (block, a, b) => {
-    for (let i = 0; i < BLOCK; i += 1) block[i] = a[i]! - b;
+    for (let i = 0, n = block.length; i < n; i += 1) block[i] = a[i]! - b;
   },
   '*': (block, a, b) => {
-    for (let i = 0; i < BLOCK; i += 1) block[i] = a[i]! * b;
+    for (let i = 0, n = block.length; i < n; i += 1) block[i] = a[i]! * b;
   },
   '/': (block, a, b) => {
-    for (let i = 0; i < BLOCK; i += 1) block[i] = divide(a[i]!, b);
+    for (let i = 0, n = block.length; i < n; i += 1) block[i] = divide(a[i]!, b);
   },
   '^': (block, a, b) => {
-    for (let i = 0; i < BLOCK; i += 1) block[i] = raise(a[i]!, b);
+    for (let i = 0, n = block.length; i < n; i += 1) block[i] = raise(a[i]!, b);
   },
 };
 
