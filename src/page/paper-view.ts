@@ -71,7 +71,12 @@ export async function printOnPaper(desk: Desk, order: PaperOrder, host: PaperHos
   }
 
   async function lay(): Promise<void> {
-    await Promise.all([loadAllDrawings(), loadAllViews()]);
+    const [{ placePaperCode }] = await Promise.all([
+      import('./paper-code.ts'),
+      loadAllDrawings(),
+      loadAllViews(),
+    ]);
+    const laid: HTMLElement[] = [];
     let missing = 0;
     for (const [i, sheet] of order.sheets.entries()) {
       if (!isOpen) return;
@@ -80,8 +85,10 @@ export async function printOnPaper(desk: Desk, order: PaperOrder, host: PaperHos
       const section = createPaperSection(desk, shown, host.render, `paper-${i}-`);
       section.element.classList.add(pageName(i));
       paper.append(section.element);
+      laid.push(section.element);
       missing += await section.settled();
     }
+    placePaperCode(desk.job(), laid[0]!, laid.at(-1)!);
     if (missing > 0) told.textContent = `Ready, but without ${missing} of its drawings.`;
     else told.textContent = 'Ready to print.';
   }

@@ -56,6 +56,15 @@ test('all sheets are drawn before the first is printed', async () => {
   dispatchEvent(new Event('afterprint'));
 });
 
+test('beside the head of the first sheet is the job as a code, and nowhere else', async () => {
+  const { done, seen } = order();
+  await done;
+  const codes = [...seen[0]!.querySelectorAll('.paper-code')];
+  expect(codes.map((code) => code.parentElement)).toEqual([seen[0]!.querySelector('.paper-sheet')]);
+  expect(codes[0]!.querySelector('svg.qr')).not.toBeNull();
+  dispatchEvent(new Event('afterprint'));
+});
+
 test('after the print the page is as it was, with the focus where it was', async () => {
   const { button, done } = order();
   await done;
