@@ -2,6 +2,7 @@ import type { Browser, Page } from 'playwright';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { openBrowser } from '../support/open-browser.ts';
 import { type PdfPage, readPdf } from '../support/pdf.ts';
+import { lay, printPdf } from './lay-paper.ts';
 import { BEARING, GEARING, openApp } from './open-app.ts';
 
 let browser: Browser;
@@ -11,46 +12,11 @@ beforeAll(async () => {
 });
 afterAll(() => browser.close());
 
-interface Choices {
-  readonly what: 'sheet' | 'job' | 'measure-sheet' | 'measure-job';
-  readonly format?: 'A4' | 'letter';
-  readonly narrative?: 'no';
-  readonly working?: 'no';
-}
-
 /** In points, as PDF has them, and in px between margins of 15 mm at the sides and 18 mm above and below. */
 const PAPERS = {
   A4: { points: [595, 842], room: [680, 986] },
   letter: { points: [612, 792], room: [702, 920] },
 } as const;
-
-/**
- * Lays what was chosen on paper and stops where the browser would open its dialogue: a browser without a
- * window has none, and would go on at once.
- */
-async function lay(sheet: string, choices: Choices): Promise<Page> {
-  const { page } = await openApp(browser, sheet);
-  await page.evaluate('window.print = () => { document.body.dataset.prints = "1"; }');
-  await page.getByText('On paper: sheets to print').click();
-  const [what, format, narrative, working] = await fields(page);
-  await what!.selectOption(choices.what);
-  if (choices.format !== undefined) await format!.selectOption(choices.format);
-  if (choices.narrative !== undefined) await narrative!.selectOption(choices.narrative);
-  if (choices.working !== undefined) await working!.selectOption(choices.working);
-  await page.locator('.to-paper button').click();
-  await page.locator('body[data-prints]').waitFor({ timeout: 50_000 });
-  return page;
-}
-
-async function fields(page: Page) {
-  const selects = page.locator('.to-paper select');
-  await selects.nth(3).waitFor();
-  return selects.all();
-}
-
-async function printPdf(page: Page) {
-  return page.pdf({ preferCSSPageSize: true, printBackground: true });
-}
 
 /** Lines of a page as they were lettered, the parts of a line joined by blanks. */
 function wordsOf(pages: readonly PdfPage[]): string {
@@ -83,7 +49,7 @@ async function findCut(page: Page, format: keyof typeof PAPERS): Promise<readonl
 }
 
 test('a sheet on A4: job, car, sheet, day and page on each page, no heading at a foot', async () => {
-  const page = await lay(BEARING, { what: 'sheet' });
+  const page = await lay(browser, BEARING, { what: 'sheet' });
   const headings = new Set(await textsOf(page, '.paper :is(h2, h3, h4)'));
   expect(headings.size).toBeGreaterThan(3);
   const file = await printPdf(page);
@@ -101,7 +67,7 @@ test('a sheet on A4: job, car, sheet, day and page on each page, no heading at a
 });
 
 test('on paper are entries and verdicts as text, a line to sign on, and nothing to press', async () => {
-  const page = await lay(BEARING, { what: 'sheet' });
+  const page = await lay(browser, BEARING, { what: 'sheet' });
   const words = wordsOf(readPdf(await printPdf(page)));
   expect(words).toContain('0.250 ± 0.001');
   expect(words).toContain('Inside the window.');
@@ -110,19 +76,19 @@ test('on paper are entries and verdicts as text, a line to sign on, and nothing 
 });
 
 test('gauges, chains and charts are lines on paper, and no pictures', async () => {
-  const page = await lay(BEARING, { what: 'sheet' });
+  const page = await lay(browser, BEARING, { what: 'sheet' });
   expect(await page.locator('.paper :is(.drawn, .plot) > svg').count()).toBeGreaterThan(5);
   const file = (await printPdf(page)).toString('latin1');
   expect(file).not.toContain('/Subtype /Image');
 });
 
 test.each(['A4', 'letter'] as const)('no figure of a sheet is cut on %s', async (format) => {
-  const page = await lay('90-shifter-and-tunnel', { what: 'sheet', format });
+  const page = await lay(browser, '90-shifter-and-tunnel', { what: 'sheet', format });
   expect(await findCut(page, format)).toEqual([]);
 });
 
 test.each([GEARING, BEARING])('each figure of %s is on one page with its words', async (sheet) => {
-  const page = await lay(sheet, { what: 'sheet' });
+  const page = await lay(browser, sheet, { what: 'sheet' });
   const figures = await page.locator('.paper figure').evaluateAll((all) =>
     all.map((figure) => {
       const lettered = [...figure.querySelectorAll('svg text, figcaption, .verdict')];
@@ -138,9 +104,9 @@ test.each([GEARING, BEARING])('each figure of %s is on one page with its words',
 });
 
 test('without narrative and working, on Letter: shorter, and with every caution', async () => {
-  const long = await lay(BEARING, { what: 'sheet', format: 'letter' });
+  const long = await lay(browser, BEARING, { what: 'sheet', format: 'letter' });
   const whole = readPdf(await printPdf(long));
-  const page = await lay(BEARING, {
+  const page = await lay(browser, BEARING, {
     what: 'sheet',
     format: 'letter',
     narrative: 'no',
@@ -159,7 +125,7 @@ test('without narrative and working, on Letter: shorter, and with every caution'
 });
 
 test('after the print the sheet is there again, as it was', async () => {
-  const page = await lay(BEARING, { what: 'sheet' });
+  const page = await lay(browser, BEARING, { what: 'sheet' });
   expect(await page.locator('#layshaft-page').isVisible()).toBe(false);
   await printPdf(page);
   expect(await page.locator('.paper').count()).toBe(0);
@@ -171,7 +137,7 @@ test('a measuring sheet has every reading in the order of the sheet, and none of
   const { page: open } = await openApp(browser, BEARING);
   const asked = await textsOf(open, '.given-name:has(.how) label');
   expect(asked.length).toBeGreaterThan(10);
-  const page = await lay(BEARING, { what: 'measure-sheet' });
+  const page = await lay(browser, BEARING, { what: 'measure-sheet' });
   expect(await page.locator('.write-in').count()).toBe(asked.length);
   expect(await findCut(page, 'A4')).toEqual([]);
   const pages = readPdf(await printPdf(page));
@@ -186,7 +152,7 @@ test('a measuring sheet has every reading in the order of the sheet, and none of
 });
 
 test('the measuring sheet of the whole job goes through the sheets in their order', async () => {
-  const page = await lay(BEARING, { what: 'measure-job' });
+  const page = await lay(browser, BEARING, { what: 'measure-job' });
   const sheets = await textsOf(page, '.paper h2');
   const numbers = sheets.map((title) => Number.parseInt(title, 10));
   expect(numbers.length).toBeGreaterThan(5);
@@ -195,7 +161,7 @@ test('the measuring sheet of the whole job goes through the sheets in their orde
 });
 
 test('the whole job is all its sheets, each drawn and none cut', async () => {
-  const page = await lay(BEARING, { what: 'job', narrative: 'no' });
+  const page = await lay(browser, BEARING, { what: 'job', narrative: 'no' });
   expect(await page.locator('.paper-bar [role=status]').textContent()).toBe('Ready to print.');
   const stops = await page.locator('.route li').count();
   expect(await page.locator('.paper-sheet').count()).toBe(stops - 1);
