@@ -182,19 +182,6 @@ test('a browser that lets the page keep nothing says so, and the page works', as
   await expect.poll(() => answer(page, 'gap')).toBe('0.203 in');
 });
 
-test('a tab that crashes while it is typed into has what was entered before', async () => {
-  const { page } = await openApp(browser, BEARING);
-  for (const text of ['3.1', '3.2', '3.3']) await enter(page, 'finger_reading', text);
-  await page.getByText('Saved in this browser').waitFor();
-  await page.waitForTimeout(1000);
-  const next = await page.context().newPage();
-  const crash = await page.context().newCDPSession(page);
-  crash.send('Page.crash').catch(() => {});
-  await page.waitForEvent('crash');
-  await next.goto(`${inject('appAddress')}#/${BEARING}`);
-  await expect.poll(() => next.locator('#finger_reading').inputValue()).toBe('3.3');
-});
-
 test('a job in a link opens as a copy, and a cut one says so', async () => {
   const { page } = await openApp(browser, BEARING);
   await page.getByRole('button', { name: 'Worked example' }).click();
