@@ -5,7 +5,6 @@ import type { Saved } from '../job/keeper.ts';
 import type { Job } from '../job/record.ts';
 import type { Book } from '../sheet/book.ts';
 import type { Sheet } from '../sheet/sheet.ts';
-import { reportChange } from './change-report.ts';
 import { downloadJob } from './download.ts';
 import { fill, h } from './element.ts';
 import { createFirstScreen } from './first-screen.ts';
@@ -15,6 +14,7 @@ import { createHeader } from './header.ts';
 import { listenForKeys } from './keys.ts';
 import { type Destination, parseDestination, sheetHref } from './link.ts';
 import { createLiveDesk, type LiveDesk } from './live-desk.ts';
+import { loadReport } from './load-views.ts';
 import { createOnward } from './onward.ts';
 import { createPaperHead } from './paper-head.ts';
 import { reveal } from './reveal.ts';
@@ -144,9 +144,11 @@ export function createApp(host: AppHost): App {
     if (!hasSameSheets(history.job, before)) host.relink();
   }
 
-  function tellChange(): string {
+  async function tellChange(): Promise<string> {
     const sheet = book.sheets.find((one) => one.name === view?.name);
-    return sheet === undefined ? '' : reportChange(desk, sheet, changed);
+    const report = await loadReport().catch(() => undefined);
+    if (sheet === undefined || report === undefined) return '';
+    return report.reportChange(desk, sheet, changed);
   }
 
   function showJob(history: History): void {

@@ -1,6 +1,6 @@
 /*
- * Views that come after the first results: how sure they are, charts, drawings, tables, steps,
- * figures set out for print, questions asked backwards, practice.
+ * What comes after the first results: how sure they are, charts, drawings, tables, steps, a change in
+ * words, figures set out for print, questions asked backwards, practice.
  * Each is loaded once, when a sheet first needs it or when the page has nothing else to do.
  */
 
@@ -10,6 +10,10 @@ export async function loadDoubt() {
 
 export async function loadBlocks() {
   return import('./later-blocks.ts');
+}
+
+export async function loadReport() {
+  return import('./change-report.ts');
 }
 
 export async function loadFigures() {
@@ -29,5 +33,12 @@ export async function loadPractice() {
 
 /** All of them, for the sheets that are opened with the cable out. */
 export async function loadAllViews(): Promise<void> {
-  await Promise.all([loadDoubt(), loadBlocks(), loadFigures(), loadFinds(), loadPractice()]);
+  await Promise.all([
+    loadDoubt(),
+    loadBlocks(),
+    loadReport(),
+    loadFigures(),
+    loadFinds(),
+    loadPractice(),
+  ]);
 }

@@ -6,7 +6,7 @@ export const STILLNESS = 700;
 export interface Status {
   readonly element: HTMLElement;
   /** Tells what changed, once nothing has been told for a while; the last word wins. */
-  tell(words: () => string): void;
+  tell(words: () => string | Promise<string>): void;
   dispose(): void;
 }
 
@@ -18,12 +18,19 @@ export function createStatus(): Status {
     element,
     tell(words) {
       clearTimeout(waiting);
-      waiting = setTimeout(() => {
-        element.textContent = words();
+      const mine = setTimeout(async () => {
+        const said = words();
+        if (typeof said === 'string') element.textContent = said;
+        else {
+          const late = await said;
+          if (waiting === mine) element.textContent = late;
+        }
       }, STILLNESS);
+      waiting = mine;
     },
     dispose() {
       clearTimeout(waiting);
+      waiting = undefined;
     },
   };
 }

@@ -5,11 +5,13 @@ import {
   loadFigures,
   loadFinds,
   loadPractice,
+  loadReport,
 } from '../../src/page/load-views.ts';
 
 test('each view can be had', async () => {
   expect((await loadFigures()).name).toBe('createFigures');
   expect((await loadFinds()).name).toBe('createFinds');
+  expect((await loadReport()).reportChange.name).toBe('reportChange');
   expect((await loadPractice()).name).toBe('createPractice');
   expect(Object.keys(await loadDoubt()).sort()).toEqual([
     'createSpreadLine',

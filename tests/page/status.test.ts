@@ -37,3 +37,24 @@ test('a page that is closed says nothing more', () => {
   vi.advanceTimersByTime(STILLNESS);
   expect(status.element.textContent).toBe('');
 });
+
+test('words that come late are told, unless something has changed in between', async () => {
+  const status = createStatus();
+  status.tell(async () => 'first');
+  await vi.advanceTimersByTimeAsync(STILLNESS);
+  expect(status.element.textContent).toBe('first');
+  let say = (_: string): void => {};
+  status.tell(
+    () =>
+      new Promise((resolve) => {
+        say = resolve;
+      }),
+  );
+  await vi.advanceTimersByTimeAsync(STILLNESS);
+  status.tell(() => 'last');
+  say('too late');
+  await vi.advanceTimersByTimeAsync(1);
+  expect(status.element.textContent).toBe('first');
+  await vi.advanceTimersByTimeAsync(STILLNESS);
+  expect(status.element.textContent).toBe('last');
+});
