@@ -53,8 +53,7 @@ describe('the worked example', () => {
   });
 
   test('counts 12 o’clock as no angle at all', () => {
-    for (const name of ['angles', 'face_angles'])
-      expect(numbersIn(worked, name, 'rad')[0]).toBe(0);
+    for (const name of ['angles', 'face_angles']) expect(numbersIn(worked, name, 'rad')[0]).toBe(0);
   });
 
   test('has its offset, oval and remainder add up to the readings', () => {
