@@ -1,4 +1,5 @@
-import type { Axis, ChartData } from '../sheet/chart-data.ts';
+import type { ChartData } from '../sheet/chart-data.ts';
+import { axisHead, formatCSV, formatNumber } from './csv.ts';
 
 /**
  * A chart's points as CSV (RFC 4180): a head with units, a column for x and one for each line, a row
@@ -6,25 +7,13 @@ import type { Axis, ChartData } from '../sheet/chart-data.ts';
  */
 export function chartCSV(data: ChartData): string {
   const header = [
-    writeHead(data.x.label, data.x.unit),
-    ...data.series.map(({ label }) => writeHead(label || data.y.label, data.y.unit)),
+    axisHead(data.x),
+    ...data.series.map(({ label }) =>
+      axisHead({ label: label || data.y.label, unit: data.y.unit }),
+    ),
   ];
-  const rows = mergePoints(data).map((row) => row.map(writeNumber));
-  return [header.map(writeText), ...rows].map((row) => `${row.join(',')}\r\n`).join('');
-}
-
-function writeHead(label: Axis['label'], unit: Axis['unit']): string {
-  return unit === '' ? label : `${label} (${unit})`;
-}
-
-function writeNumber(value: number): string {
-  return Number.isFinite(value) ? String(value) : '';
-}
-
-/** Text that a spreadsheet would work as a formula gets an apostrophe; then quotes where needed. */
-function writeText(text: string): string {
-  const harmless = /^[\s]*[=+\-@\t\r]/.test(text) ? `'${text}` : text;
-  return /[",\r\n]/.test(harmless) ? `"${harmless.replaceAll('"', '""')}"` : harmless;
+  const rows = mergePoints(data).map((row) => row.map(formatNumber));
+  return formatCSV([header, ...rows]);
 }
 
 /** Lines side by side: each x once, or as often as the line that has it most often. */

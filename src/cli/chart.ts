@@ -1,14 +1,17 @@
 import { DOMParser } from 'linkedom';
 import { chartCSV } from '../chart/chart-csv.ts';
 import { chartSVG } from '../chart/chart-svg.ts';
+import { mapCSV } from '../chart/map-csv.ts';
+import { mapSVG } from '../chart/map-svg.ts';
+import type { DrawingOptions } from '../drawing/svg.ts';
 import type { Problem } from '../language/problem.ts';
 import type { Book } from '../sheet/book.ts';
-import type { ChartData } from '../sheet/chart-data.ts';
 import { createFrame } from '../sheet/create-frame.ts';
 import type { Frame } from '../sheet/frame.ts';
 import type { ChartStatement, Sheet } from '../sheet/sheet.ts';
 import { outcomeOf, solve } from '../sheet/solve.ts';
 import { sweepChart } from '../sheet/sweep.ts';
+import { sweepMap } from '../sheet/sweep-two.ts';
 import { nearest } from '../units/nearest.ts';
 import type { ChartCommand } from './command.ts';
 import { enterGivens } from './enter-givens.ts';
@@ -21,6 +24,12 @@ const HINT = 'See npx layshaft help chart';
 /** Width in px of a chart that is a file of its own. */
 const WIDTH = 760;
 
+/** A chart that was worked, or a map, ready to be written. */
+interface Worked {
+  readonly svg: (options: DrawingOptions) => SVGElement;
+  readonly csv: () => string;
+}
+
 /** `layshaft chart`: works a chart of a sheet and writes it as a drawing or a table. */
 export function chart(command: ChartCommand, terminal: Terminal): ExitCode {
   const file = findSheet(terminal, command.sheet);
@@ -28,9 +37,9 @@ export function chart(command: ChartCommand, terminal: Terminal): ExitCode {
   const loaded = loadBook(terminal, file);
   const statement = findChart(loaded.sheet, command.title);
   if (statement === undefined) return refuseTitle(terminal, loaded.sheet, command.title);
-  const data = workChart(loaded, statement, command);
-  if (!('series' in data)) return complainOf(data, terminal);
-  return writeFiles(command, data, terminal);
+  const worked = workChart(loaded, statement, command);
+  if (!('svg' in worked)) return complainOf(worked, terminal);
+  return writeFiles(command, worked, terminal);
 }
 
 function listCharts(sheet: Sheet): readonly ChartStatement[] {
@@ -56,16 +65,25 @@ function workChart(
   { book, sheet }: Loaded,
   statement: ChartStatement,
   { givens }: ChartCommand,
-): ChartData | readonly Problem[] {
+): Worked | readonly Problem[] {
   const frame = createFrame(book);
   const refused = enterGivens(book, frame, sheet.name, givens);
   if (refused.length > 0) return refused.map(({ problem }) => problem);
   solve(book, frame);
-  const data = sweepChart(book, frame, statement, sheet.name);
+  const data =
+    statement.against === undefined
+      ? sweepChart(book, frame, statement, sheet.name)
+      : sweepMap(book, frame, statement, sheet.name);
   if ('code' in data) return [data];
-  const drawn = data.series.some(({ points }) => points.some(([, y]) => Number.isFinite(y)));
+  const drawn =
+    'series' in data
+      ? data.series.some(({ points }) => points.some(([, y]) => Number.isFinite(y)))
+      : data.values.some(Number.isFinite);
   const reasons = drawn ? [] : explainEmpty(book, frame, statement, sheet);
-  return reasons.length > 0 ? reasons : data;
+  if (reasons.length > 0) return reasons;
+  return 'series' in data
+    ? { svg: (options) => chartSVG(data, options), csv: () => chartCSV(data) }
+    : { svg: (options) => mapSVG(data, options), csv: () => mapCSV(data) };
 }
 
 function explainEmpty(
@@ -81,10 +99,10 @@ function explainEmpty(
   });
 }
 
-function writeFiles({ svg, csv }: ChartCommand, data: ChartData, terminal: Terminal): ExitCode {
+function writeFiles({ svg, csv }: ChartCommand, worked: Worked, terminal: Terminal): ExitCode {
   const files: [string, () => string][] = [];
-  if (svg !== undefined) files.push([svg, () => drawSVG(data)]);
-  if (csv !== undefined) files.push([csv, () => chartCSV(data)]);
+  if (svg !== undefined) files.push([svg, () => drawSVG(worked)]);
+  if (csv !== undefined) files.push([csv, worked.csv]);
   for (const [path, text] of files) {
     try {
       writeFile(terminal, path, text());
@@ -101,9 +119,9 @@ function writeFile(terminal: Terminal, path: string, text: string): void {
 }
 
 /** A drawing that stands alone, as XML. */
-function drawSVG(data: ChartData): string {
+function drawSVG({ svg }: Worked): string {
   const document = new DOMParser().parseFromString('<svg/>', 'image/svg+xml');
-  const drawing = chartSVG(data, {
+  const drawing = svg({
     document: document as unknown as Document,
     width: WIDTH,
     idPrefix: 'chart',

@@ -1,4 +1,5 @@
 import { strToU8, type Zippable, zipSync } from 'fflate';
+import { tableCSV } from '../chart/csv.ts';
 import type { FigureTable } from '../sheet/figure-table.ts';
 import type { Sheet } from '../sheet/sheet.ts';
 import type { Standing } from '../sheet/standing.ts';
@@ -8,7 +9,6 @@ import type {
   CaptionedFigure,
   TableFormat,
 } from './bundle-contents.ts';
-import { tableCSV } from './csv.ts';
 import { figureSVG, type PrintOptions } from './figure-svg.ts';
 import { listFigures, listTables, nameFile } from './figures.ts';
 import { formatIndex } from './index-page.ts';

@@ -1,9 +1,10 @@
 import { chartCSV } from '../chart/chart-csv.ts';
 import { chartSentence } from '../chart/chart-sentence.ts';
 import { chartSVG } from '../chart/chart-svg.ts';
+import { formatCSV } from '../chart/csv.ts';
+import { mapCSV } from '../chart/map-csv.ts';
 import { mapSentence } from '../chart/map-sentence.ts';
 import { mapSVG } from '../chart/map-svg.ts';
-import { mapRows } from '../chart/map-table.ts';
 import { drawChain } from '../drawing/chain.ts';
 import { describeChain } from '../drawing/chain-data.ts';
 import { findDrawing } from '../drawing/drawing-kinds.ts';
@@ -21,7 +22,6 @@ import { sweepChart } from '../sheet/sweep.ts';
 import { sweepMap } from '../sheet/sweep-two.ts';
 import { verdictOf } from '../sheet/verdict.ts';
 import { chartCaption, gaugeCaption } from './caption.ts';
-import { formatCSV, plainNumber } from './csv.ts';
 
 /** Something of a sheet that can be printed by itself. */
 export interface Figure {
@@ -115,7 +115,6 @@ function readMap(standing: Standing, sheet: Sheet, statement: ChartStatement): r
   const { book, frame, system } = standing;
   const data = sweepMap(book, frame(), statement, sheet.name, system());
   if ('code' in data) return [];
-  const { header, rows } = mapRows(data, data.xs.length);
   return [
     {
       kind: 'chart',
@@ -123,7 +122,7 @@ function readMap(standing: Standing, sheet: Sheet, statement: ChartStatement): r
       caption: `${data.title}.`,
       alt: mapSentence(data),
       draw: (document, width) => mapSVG(data, paper(document, width)),
-      csv: () => formatCSV([header, ...rows.map((row) => row.map(plainNumber))]),
+      csv: () => mapCSV(data),
     },
   ];
 }

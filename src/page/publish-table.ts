@@ -1,4 +1,4 @@
-import { tableCSV } from '../export/csv.ts';
+import { tableCSV } from '../chart/csv.ts';
 import { nameFile } from '../export/figures.ts';
 import { tableHTML, tableMarkdown } from '../export/table-text.ts';
 import type { FigureTable } from '../sheet/figure-table.ts';

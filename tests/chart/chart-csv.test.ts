@@ -58,7 +58,7 @@ test('a jump is two rows', () => {
   ).toContain('1,9\r\n1,2\r\n');
 });
 
-test.each(['=1+1', '+1', '-1', '@SUM(A1)', '\tx', ' =1'])(
+test.each(['=1+1', '+1', '-1+2', '@SUM(A1)', '\tx', ' =1'])(
   'the name %j is made harmless',
   (label) => {
     const text = chartCSV(chart({ x: axis(label, '', 0, 1) }));

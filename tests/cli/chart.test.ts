@@ -51,6 +51,16 @@ test('what is entered moves the line', async () => {
   expect(terminal.out()).toMatch(/\r\n1,(1000|999\.9|1000\.0)/);
 });
 
+test('a result over two values is drawn as a map, and written as its grid', async () => {
+  const { code, terminal } = await chart('Out on a map', '--csv', 'a.csv', '--svg', 'a.svg');
+  expect(code).toBe(0);
+  expect(terminal.files.get('a.svg')).toMatch(/<title[^>]*>Out on a map<\/title>/);
+  const [head, first, ...more] = terminal.files.get('a.csv')!.trim().split('\r\n');
+  expect(head).toBe('Ratio,Turning speed (rpm),Out (rpm)');
+  expect(first!.split(',').map(Number)).toEqual([1, 1000, expect.closeTo(1000, 6)]);
+  expect(more.at(-1)!.split(',').map(Number)).toEqual([4, 2000, expect.closeTo(500, 6)]);
+});
+
 describe('a chart that cannot be drawn', () => {
   test('says which reading it waits for', async () => {
     const { code, terminal } = await chart('Room against spin', '--svg', '-');

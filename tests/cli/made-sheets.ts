@@ -32,6 +32,10 @@ ${FENCE}
 ${FENCE}chart "Room against spin"
 room as mm over spin from 1000 rpm to 2000 rpm
 ${FENCE}
+
+${FENCE}chart "Out on a map"
+out as rpm over ratio from 1 to 4 and spin from 1000 rpm to 2000 rpm
+${FENCE}
 `;
 
 export const WHEEL = `# Wheel

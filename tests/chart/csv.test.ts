@@ -1,7 +1,14 @@
 import { csvParseRows } from 'd3-dsv';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { formatCSV, plainNumber, tableCSV, writeCell } from '../../src/export/csv.ts';
+import {
+  axisHead,
+  formatCSV,
+  formatNumber,
+  plainNumber,
+  tableCSV,
+  writeCell,
+} from '../../src/chart/csv.ts';
 
 describe('a cell', () => {
   test.each([
@@ -48,4 +55,10 @@ test('a table has its head first', () => {
   expect(tableCSV({ title: 'Gears', columns, rows: [['1st', '1\u202f038']] })).toBe(
     'Gear,"Speed, mph"\r\n1st,1038\r\n',
   );
+});
+
+test('the head of an axis has its unit, and a gap is an empty cell', () => {
+  expect(axisHead({ label: 'Speed', unit: 'rpm' })).toBe('Speed (rpm)');
+  expect(axisHead({ label: 'Ratio', unit: '' })).toBe('Ratio');
+  expect([2.5, -1e-7, Number.NaN].map(formatNumber)).toEqual(['2.5', '-1e-7', '']);
 });

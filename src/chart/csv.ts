@@ -1,3 +1,4 @@
+import type { Axis } from '../sheet/chart-data.ts';
 import type { FigureTable } from '../sheet/figure-table.ts';
 
 /** A table as CSV (RFC 4180), its head first. */
@@ -11,6 +12,16 @@ export function tableCSV({ columns, rows }: FigureTable): string {
     row.map((text, i) => (columns[i]!.numeric ? plainNumber(text) : text)),
   );
   return formatCSV([head, ...plain]);
+}
+
+/** The head of a column that holds the values of an axis. */
+export function axisHead({ label, unit }: Pick<Axis, 'label' | 'unit'>): string {
+  return unit === '' ? label : `${label} (${unit})`;
+}
+
+/** In full precision; a gap is an empty cell. */
+export function formatNumber(value: number): string {
+  return Number.isFinite(value) ? String(value) : '';
 }
 
 const NUMBER = /^-?\d+(?:\.\d+)?(?:e[+-]?\d+)?$/i;
