@@ -9,7 +9,7 @@ import type { Step } from '../sheet/sheet.ts';
 import type { Spread } from '../sheet/spread/spread.ts';
 import type { Verdict } from '../sheet/verdict.ts';
 import type { System } from '../units/unit.ts';
-import type { SimulationWatch } from './run-simulation.ts';
+import type { SimulationSize, SimulationWatch } from './run-simulation.ts';
 
 /** What the blocks of a sheet ask of the page, and tell it. */
 export interface Desk {
@@ -28,11 +28,7 @@ export interface Desk {
   /** How sure a result is; one entry a number of it, none where nothing is in doubt. */
   spreadOf(cell: number): readonly Spread[];
   /** Starts a simulation and gives what stops it. */
-  simulate(
-    cell: number,
-    options: { readonly samples: number; readonly seed: number },
-    watch: SimulationWatch,
-  ): () => void;
+  simulate(cell: number, options: SimulationSize, watch: SimulationWatch): () => void;
   /** The value of a formula as the cells stand; NaN or undefined where it has none. */
   workOut(formula: Formula): Value | undefined;
   /** What the person typed; undefined while the sheet's own example stands. */

@@ -3,6 +3,9 @@ import type { Distribution } from '../sheet/spread/distribution.ts';
 import { makeSpreadWorker } from './make-worker.ts';
 import type { SimulationNews, SimulationOrder } from './spread-worker.ts';
 
+/** How much is simulated. */
+export type SimulationSize = Pick<SimulationOrder, 'samples' | 'seed' | 'element'>;
+
 export interface SimulationWatch {
   onProgress(share: number): void;
   onDone(distribution: Distribution): void;
@@ -14,7 +17,7 @@ export function startSimulation(
   book: Book,
   entries: SimulationOrder['entries'],
   result: number,
-  { samples, seed }: { readonly samples: number; readonly seed: number },
+  size: SimulationSize,
   watch: SimulationWatch,
 ): () => void {
   const worker = makeSpreadWorker();
@@ -27,7 +30,7 @@ export function startSimulation(
     }
   });
   worker.addEventListener('error', stop);
-  worker.postMessage({ sheets, entries, result, samples, seed } satisfies SimulationOrder);
+  worker.postMessage({ sheets, entries, result, ...size } satisfies SimulationOrder);
 
   function stop(): void {
     worker.terminate();

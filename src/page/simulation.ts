@@ -9,8 +9,17 @@ import { loadHistogram } from './load-drawings.ts';
 const SAMPLES = 100_000;
 const SEED = 1;
 
-/** The distribution of a result, simulated in a worker on demand: the page stays awake meanwhile. */
-export function createSimulation(desk: Desk, cell: Cell, writing: SpreadWriting): HTMLElement {
+/**
+ * The distribution of a result, simulated in a worker on demand: the page stays awake meanwhile.
+ *
+ * @param element which number of a list, from 0
+ */
+export function createSimulation(
+  desk: Desk,
+  cell: Cell,
+  writing: SpreadWriting,
+  element = 0,
+): HTMLElement {
   const told = h('p', { role: 'status' });
   const picture = h('div');
   const progress = h('progress', { max: 1, value: 0, hidden: true, 'aria-label': 'Simulation' });
@@ -27,7 +36,7 @@ export function createSimulation(desk: Desk, cell: Cell, writing: SpreadWriting)
     fill(told);
     cancel = desk.simulate(
       cell.index,
-      { samples: SAMPLES, seed: SEED },
+      { samples: SAMPLES, seed: SEED, element },
       {
         onProgress: (share) => {
           progress.value = share;

@@ -7,33 +7,73 @@ import {
 } from '../sheet/spread/spread-words.ts';
 import { createSpreadWriting } from '../sheet/spread/spread-writing.ts';
 import type { Desk } from './desk.ts';
-import { h } from './element.ts';
+import { fill, h } from './element.ts';
+import { namesFor } from './element-names.ts';
 import { createSimulation } from './simulation.ts';
 
 /** Results whose doubt has been opened: it stays open while the readings change. */
 const OPENED = new WeakSet<Cell>();
+/** Which number of a list was looked at last, from 0. */
+const CHOSEN = new WeakMap<Cell, number>();
 
 /** How sure a result is: one line, and behind it whose doubt it is and the simulated picture. */
 export function createSpreadLine(desk: Desk, cell: Cell): HTMLElement | undefined {
   const spreads = desk.spreadOf(cell.index);
-  const [spread] = spreads;
-  if (spread === undefined) return undefined;
+  const [first] = spreads;
+  if (first === undefined) return undefined;
   const writing = createSpreadWriting(desk.book, cell, desk.system());
-  if (spreads.length > 1) return createSure(listSpreads(spreads, writing));
+  const isList = spreads.length > 1;
+  const body = h('div');
   const more = h(
     'details',
     { class: 'doubt', open: OPENED.has(cell), on: { toggle: remember } },
     h('summary', {}, 'What matters most'),
-    h('p', {}, describeShares(spread, writing)),
-    createBars(spread, writing),
-    createSimulation(desk, cell, writing),
+    isList && createElementChoice(desk, cell, spreads.length, show),
+    body,
   );
-  return createSure(describeSpread(spread, writing), more);
+  show(chosenOf(cell, spreads.length));
+  return createSure(isList ? listSpreads(spreads, writing) : describeSpread(first, writing), more);
+
+  function show(element: number): void {
+    const spread = spreads[element]!;
+    fill(
+      body,
+      isList && h('p', {}, describeSpread(spread, writing)),
+      h('p', {}, describeShares(spread, writing)),
+      createBars(spread, writing),
+      createSimulation(desk, cell, writing, element),
+    );
+  }
 
   function remember({ target }: Event): void {
     if ((target as HTMLDetailsElement).open) OPENED.add(cell);
     else OPENED.delete(cell);
   }
+}
+
+/** The list may have grown shorter since. */
+function chosenOf(cell: Cell, count: number): number {
+  return Math.min(CHOSEN.get(cell) ?? 0, count - 1);
+}
+
+/** Which number of a list the doubt is told of. */
+function createElementChoice(
+  desk: Desk,
+  cell: Cell,
+  count: number,
+  show: (element: number) => void,
+): HTMLElement {
+  const names = namesFor(desk, cell) ?? Array.from({ length: count }, (_, i) => String(i + 1));
+  const id = `doubt-${cell.index}`;
+  const chosen = chosenOf(cell, count);
+  const options = names.map((name, i) => h('option', { value: i, selected: i === chosen }, name));
+  const select = h('select', { id, on: { change } }, ...options);
+
+  function change(): void {
+    CHOSEN.set(cell, Number(select.value));
+    show(Number(select.value));
+  }
+  return h('p', { class: 'whose' }, h('label', { for: id }, `${cell.label}, of`), ' ', select);
 }
 
 function createSure(text: string, more?: HTMLElement): HTMLElement {

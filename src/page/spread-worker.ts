@@ -14,6 +14,8 @@ export interface SimulationOrder {
   readonly result: number;
   readonly samples: number;
   readonly seed: number;
+  /** Which number of a list, from 0. */
+  readonly element: number;
 }
 
 export type SimulationNews =

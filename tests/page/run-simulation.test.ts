@@ -12,7 +12,7 @@ function start(samples: number) {
     desk.book,
     [],
     desk.book.find('10-sheet', 'twice')!.index,
-    { samples, seed: 1 },
+    { samples, seed: 1, element: 0 },
     {
       onProgress: (share) => seen.progress.push(share),
       onDone: (distribution) => seen.done.push(distribution),

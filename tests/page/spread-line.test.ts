@@ -11,6 +11,7 @@ sure = 2 in
 \`\`\`work
 gap = finger - bearing "Gap" as in to 0.001
 gaps = [1, 2] * gap "Gaps" as in to 0.001
+mixed = [finger, 2 * bearing] "Mixed" as in to 0.001
 twice = 2 * sure
 \`\`\`
 `;
@@ -35,6 +36,18 @@ test('behind it stands whose doubt it is, by share of the variance', async () =>
 
 test('a list tells its worst cases one by one', async () => {
   expect(textOf(await open('gaps'))).toMatch(/worst case ± 0\.004.* ± 0\.008/);
+});
+
+test('each number of a list tells what matters most to it, and the choice stays', async () => {
+  const line = await open('mixed');
+  const select = line!.querySelector('select')!;
+  expect([...select.options].map(({ text }) => text)).toEqual(['1', '2']);
+  const rows = (of: HTMLElement) => [...of.querySelectorAll('.shares tr')].map(textOf);
+  expect(rows(line!)).toEqual(['finger100 %', 'bearingnothing']);
+  select.value = '1';
+  select.dispatchEvent(new Event('change'));
+  expect(rows(line!)).toEqual(['bearing100 %', 'fingernothing']);
+  expect(textOf(line!.querySelector('details > div p'))).toMatch(/^worst case ± 0\.002/);
 });
 
 test('a result that rests on no doubt says nothing', async () => {

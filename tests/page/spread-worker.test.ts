@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { SimulationNews, SimulationOrder } from '../../src/page/spread-worker.ts';
 
-const SOURCE = '# A\n```given\ngap = 3.00 ± 0.01 in\n```\n```work\ntwice = 2 * gap\n```\n';
+const SOURCE = '# A\n```given\ngap = 3.00 ± 0.01 in\n```\n```work\ntwice = 2 * gap\neach = [1, 3] * gap\n```\n';
 
 function order(changes: Partial<SimulationOrder>): Promise<readonly SimulationNews[]> {
   const worker = new Worker(new URL('../../src/page/spread-worker.ts', import.meta.url), {
@@ -39,4 +39,8 @@ test('progress goes up to the end, and the same seed gives the same numbers', as
 test('what the person typed is taken, not the sheet’s example', async () => {
   const news = await order({ entries: [[0, { text: '5.00 ± 0.01 in' }]] });
   expect(middle(news) / 0.0254).toBeCloseTo(10, 2);
+});
+
+test('of a list the number that was asked for is drawn', async () => {
+  expect(middle(await order({ result: 2, element: 1 })) / 0.0254).toBeCloseTo(9, 2);
 });
