@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import type { SimulationNews, SimulationOrder } from '../../src/page/spread-worker.ts';
 
-const SOURCE = '# A\n```given\ngap = 3.00 ± 0.01 in\n```\n```work\ntwice = 2 * gap\neach = [1, 3] * gap\n```\n';
+const SOURCE =
+  '# A\n```given\ngap = 3.00 ± 0.01 in\n```\n```work\ntwice = 2 * gap\neach = [1, 3] * gap\n```\n';
 
 function order(changes: Partial<SimulationOrder>): Promise<readonly SimulationNews[]> {
   const worker = new Worker(new URL('../../src/page/spread-worker.ts', import.meta.url), {
