@@ -35,7 +35,7 @@ export async function benchJob(): Promise<readonly Row[]> {
   const works = COPIES.map((copies) => ({ copies, ...prepare(openJob(copies)) }));
   const medians = measure(
     works.map(({ copies, solveAll }) => ({ name: `${copies}`, work: solveAll })),
-    { rounds: 15 },
+    { rounds: 40 },
   );
   const points = works.map(({ copies, size }) => [size, medians.get(`${copies}`)!] as const);
   const [{ size, change, moved }] = works as [(typeof works)[number]];
