@@ -95,8 +95,8 @@ export interface Found {
 
 /** How far apart two edges may lie that are the same, in px: two programs soften them differently. */
 const REACH = 2;
-/** So many of the best places by their rows of ink are looked at closely. */
-const CANDIDATES = 6;
+/** So many of the best places by their rows of ink are looked at closely: sketches are much alike. */
+const CANDIDATES = 60;
 
 /** Where on the pages a picture lies best whose left edge is known. */
 export function findPicture(
