@@ -24,13 +24,16 @@ function benchSheet(
   peer: Peer,
 ): readonly Row[] {
   const results = Object.keys(byHand());
-  const medians = measure([
-    { name: 'all', work: sheet.solve },
-    { name: 'results', work: sheet.solveOnly(new Set(results)) },
-    { name: 'by hand', work: byHand },
-    { name: 'formulas', work: sheet.solveOnly(new Set(peer.formulas)) },
-    { name: 'mathjs', work: peer.solve },
-  ]);
+  const medians = measure(
+    [
+      { name: 'all', work: sheet.solve },
+      { name: 'results', work: sheet.solveOnly(new Set(results)) },
+      { name: 'by hand', work: byHand },
+      { name: 'formulas', work: sheet.solveOnly(new Set(peer.formulas)) },
+      { name: 'mathjs', work: peer.solve },
+    ],
+    { rounds: 150 },
+  );
   const time = (contender: string) => medians.get(contender)!;
   const [ours, theirs] = [results.length, peer.formulas.length];
   return [

@@ -3,6 +3,7 @@ import {
   finite,
   type ListRun,
   listCode,
+  type NumberCode,
   type NumberRun,
   numberCode,
   otherCode,
@@ -19,11 +20,7 @@ export function compileCall(
 ): Code {
   const { work } = declaration;
   if (work.type === 'whole') return compileWhole(work, codes, kind);
-  if (codes.every((code) => code.type === 'number'))
-    return compileEach(
-      work,
-      codes.map((code) => code.run as NumberRun),
-    );
+  if (codes.every((code) => code.type === 'number')) return compileEach(work, codes);
   return listCode(compileLifted(guarded(work), codes), true);
 }
 
@@ -31,15 +28,29 @@ type Each = Extract<Work, { type: 'each' }>;
 type Whole = Extract<Work, { type: 'whole' }>;
 type WholeRun = (memory: Memory) => Value | undefined;
 
-function compileEach(work: Each, runs: readonly NumberRun[]): Code {
+function compileEach(work: Each, codes: readonly NumberCode[]): Code {
   const run = guarded(work);
-  // Arguments too: the angle of an infinite tangent would hide the overflow.
-  const [a, b] = runs;
-  if (runs.length === 1) return numberCode((memory) => finite(run(finite(a!(memory)))));
-  if (runs.length === 2) {
-    return numberCode((memory) => finite(run(finite(a!(memory)), finite(b!(memory)))));
-  }
+  const [a, b] = codes;
+  if (codes.length === 1)
+    return numberCode(a!.slot === undefined ? eachRun(run, a!.run) : eachSlot(run, a!.slot));
+  if (codes.length === 2) return numberCode(eachPair(run, a!.run, b!.run));
+  const runs = codes.map((code) => code.run);
   return numberCode((memory) => finite(run(...runs.map((code) => finite(code(memory))))));
+}
+
+// Arguments must be finite too: the angle of an infinite tangent would hide the overflow.
+
+function eachRun(run: Each['run'], a: NumberRun): NumberRun {
+  return (memory) => finite(run(finite(a(memory))));
+}
+
+/** What stands in the memory is finite, or missing. */
+function eachSlot(run: Each['run'], slot: number): NumberRun {
+  return (memory) => finite(run(memory.numbers[slot]!));
+}
+
+function eachPair(run: Each['run'], a: NumberRun, b: NumberRun): NumberRun {
+  return (memory) => finite(run(finite(a(memory)), finite(b(memory))));
 }
 
 /** A formula may well give a number for what cannot be, a tube with more wall than tube: that is no value. */
@@ -102,14 +113,27 @@ function compileValues({ refuse, run }: Whole, runs: readonly WholeRun[]): Whole
 /** The code's value where it is whole. */
 function soundly(code: Code): WholeRun {
   if (code.type === 'number') {
-    const { run, slot } = code;
-    const given = (x: number) => (x - x === 0 ? x : undefined);
-    return slot === undefined
-      ? (memory) => given(run(memory))
-      : (memory) => given(memory.numbers[slot]!);
+    return code.slot === undefined ? soundNumber(code.run) : soundSlot(code.slot);
   }
   if (code.type === 'other' || code.whole) return code.run as WholeRun;
-  const { run } = code;
+  return soundList(code.run);
+}
+
+function soundNumber(run: NumberRun): WholeRun {
+  return (memory) => {
+    const x = run(memory);
+    return x - x === 0 ? x : undefined;
+  };
+}
+
+function soundSlot(slot: number): WholeRun {
+  return ({ numbers }) => {
+    const x = numbers[slot]!;
+    return x - x === 0 ? x : undefined;
+  };
+}
+
+function soundList(run: ListRun): WholeRun {
   return (memory) => {
     const list = run(memory);
     return list !== undefined && isWhole(list) ? list : undefined;

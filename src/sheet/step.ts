@@ -1,4 +1,4 @@
-import type { Code } from '../language/code.ts';
+import type { Code, ListRun, NumberRun, OtherRun } from '../language/code.ts';
 import { isWhole } from '../language/compile-call.ts';
 import type { Memory } from '../language/memory.ts';
 import type { Cell, Formula } from './cell.ts';
@@ -34,21 +34,36 @@ export function createStep(
 export function rest(): void {}
 
 function createFormulaStep(index: number, code: Code): Step {
-  if (code.type === 'number') {
-    const { run } = code;
-    return (memory) => {
-      const value = run(memory);
-      memory.numbers[index] = value - value === 0 ? value : Number.NaN;
-    };
+  switch (code.type) {
+    case 'number':
+      return numberStep(index, code.run);
+    case 'list':
+      return listStep(index, code.run);
+    case 'other':
+      return otherStep(index, code.run);
+    default:
+      return code satisfies never;
   }
-  if (code.type === 'list') {
-    const { run } = code;
-    return (memory) => {
-      const list = run(memory);
-      memory.others[index] = list !== undefined && isWhole(list) ? list : undefined;
-    };
-  }
-  const { run } = code;
+}
+
+// Each in a function of its own, so that a step holds what it needs and nothing else: thousands of them
+// are walked through again and again, and what lies between them must be fetched as well.
+
+function numberStep(index: number, run: NumberRun): Step {
+  return (memory) => {
+    const value = run(memory);
+    memory.numbers[index] = value - value === 0 ? value : Number.NaN;
+  };
+}
+
+function listStep(index: number, run: ListRun): Step {
+  return (memory) => {
+    const list = run(memory);
+    memory.others[index] = list !== undefined && isWhole(list) ? list : undefined;
+  };
+}
+
+function otherStep(index: number, run: OtherRun): Step {
   return (memory) => {
     memory.others[index] = run(memory);
   };
