@@ -73,7 +73,7 @@ function createElementChoice(
     CHOSEN.set(cell, Number(select.value));
     show(Number(select.value));
   }
-  return h('p', { class: 'whose' }, h('label', { for: id }, `${cell.label}, of`), ' ', select);
+  return h('p', { class: 'whose' }, h('label', { for: id }, 'Shown for'), ' ', select);
 }
 
 function createSure(text: string, more?: HTMLElement): HTMLElement {
