@@ -116,6 +116,9 @@ function installable(): PluginOption {
   });
 }
 
+/** How long each plugin took is of no use to whoever starts the app. */
+const QUIET = { checks: { bundlerTimings: false } };
+
 /** `--mode file` makes the copy that opens from a disk: one file, with all in it. */
 function pluginsFor(command: string, mode: string): PluginOption[] {
   if (command !== 'build') return [];
@@ -141,8 +144,9 @@ export default defineConfig(async ({ command, mode }) => {
         compress: { ecma: 2020 as const, passes: 3, unsafe_arrows: true },
       },
       copyPublicDir: mode !== 'file',
-      ...groupScripts(mode),
+      rolldownOptions: { ...QUIET, ...groupScripts(mode) },
     },
+    worker: { rolldownOptions: QUIET },
     preview: { host: '127.0.0.1', port: 4173 },
     test: {
       allowOnly: false,

@@ -1,4 +1,4 @@
-import type { BuildEnvironmentOptions } from 'vite';
+import type { Rolldown } from 'vite';
 
 type ModuleLookUp = (id: string) => {
   readonly isEntry: boolean;
@@ -25,7 +25,7 @@ function createFirstScript(): (id: string, look: ModuleLookUp) => string | null 
 }
 
 /** How a build cuts its scripts up; the copy in one file is not cut at all. */
-export function groupScripts(mode: string): BuildEnvironmentOptions {
+export function groupScripts(mode: string): Pick<Rolldown.RolldownOptions, 'output'> {
   if (mode === 'file') return {};
   const nameOf = createFirstScript();
   const groups = [
@@ -34,5 +34,5 @@ export function groupScripts(mode: string): BuildEnvironmentOptions {
         nameOf(id, (one) => context.getModuleInfo(one)),
     },
   ];
-  return { rolldownOptions: { output: { codeSplitting: { groups } } } };
+  return { output: { codeSplitting: { groups } } };
 }
