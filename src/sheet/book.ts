@@ -14,7 +14,7 @@ import type { LinkContext } from './link-formula.ts';
 import { linkPractice } from './link-practice.ts';
 import { orderCells } from './order.ts';
 import type { Part, Sheet } from './sheet.ts';
-import { createStep, rest, type Step } from './step.ts';
+import { createSteps, type Steps } from './step.ts';
 
 /** Sheets linked into one whole: every value of every sheet, checked, compiled and in order. */
 export interface Book {
@@ -23,8 +23,8 @@ export interface Book {
   readonly cells: readonly Cell[];
   /** Indices such that each cell comes after those it reads; cells in a loop are left out. */
   readonly order: readonly number[];
-  /** How to work cell `i`; nothing for those that are not worked. */
-  readonly steps: readonly Step[];
+  /** How to work each cell. */
+  readonly steps: Steps;
   /** What the steps look for in the memory behind the numbers of the cells. */
   readonly constants: readonly number[];
   readonly checks: readonly Check[];
@@ -148,7 +148,7 @@ function createBook(
   for (const cell of parts.cells) bySheet.get(cell.sheet)!.push(cell);
   return {
     ...parts,
-    ...createSteps(parts.cells, parts.order, drafts),
+    ...compileSteps(parts.cells, parts.order, drafts),
     sheets,
     functions: FUNCTIONS,
     find(sheet, name) {
@@ -164,30 +164,26 @@ function createBook(
  * is worked together then lies together in the memory of the machine, and not among the leavings of
  * the linking, which on large sheets doubles the speed.
  */
-function createSteps(
+function compileSteps(
   cells: readonly Cell[],
   order: readonly number[],
   { names }: Drafts,
 ): Pick<Book, 'steps' | 'constants'> {
-  const steps: Step[] = cells.map(() => rest);
   const places = new Map<number, number>();
   const placeOf = (constant: number) => {
     const place = places.get(constant) ?? cells.length + places.size;
     places.set(constant, place);
     return place;
   };
-  for (const index of order) {
-    const cell = cells[index]!;
-    const own = names.get(cell.sheet)!;
-    steps[index] = createStep(cell, ({ tree, kinds }) =>
-      compileExpression(tree, {
-        functions: FUNCTIONS,
-        kinds,
-        placeOf,
-        slotOf: (name) => own.get(name)!,
-      }),
-    );
-  }
+  const steps = createSteps(cells, order, ({ tree, kinds }, { sheet }) => {
+    const own = names.get(sheet)!;
+    return compileExpression(tree, {
+      functions: FUNCTIONS,
+      kinds,
+      placeOf,
+      slotOf: (name) => own.get(name)!,
+    });
+  });
   return { steps, constants: [...places.keys()] };
 }
 

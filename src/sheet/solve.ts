@@ -6,6 +6,7 @@ import type { Cell, Formula } from './cell.ts';
 import type { Frame } from './frame.ts';
 import type { Outcome } from './outcome.ts';
 import { placeProblem } from './places.ts';
+import { workCell } from './step.ts';
 import { describeWaiting, findRoot } from './waiting.ts';
 
 /**
@@ -19,12 +20,12 @@ export function solve(
   { memory }: Frame,
   order: readonly number[] = whole,
 ): void {
-  for (let i = 0; i < order.length; i += 1) steps[order[i]!]!(memory);
+  for (let i = 0; i < order.length; i += 1) workCell(steps, memory, order[i]!);
 }
 
 /** Works one cell from those that it reads. Mutates the frame's memory. */
 export function evaluate({ steps }: Book, { memory }: Frame, index: number): void {
-  steps[index]!(memory);
+  workCell(steps, memory, index);
 }
 
 /** The value of a cell as it stands in the memory, or undefined. */

@@ -3,76 +3,96 @@ import { isWhole } from '../language/compile-call.ts';
 import type { Memory } from '../language/memory.ts';
 import type { Cell, Formula } from './cell.ts';
 
-/** Works one cell from those that it reads. Mutates the memory. */
-export type Step = (memory: Memory) => void;
+const REST = 0;
+const NUMBER = 1;
+const LIST = 2;
+const OTHER = 3;
+const CARRY = 4;
+
+type Run = NumberRun | ListRun | OtherRun;
 
 /**
- * All that working a cell takes, apart from the cell: of thousands of cells, those that are worked
- * again and again must not drag their labels and trees along.
+ * How to work each cell from those that it reads: all that it takes, apart from the cell. Thousands of
+ * cells are worked again and again, and whatever lies between them the machine must fetch as well: so
+ * neither labels and trees are dragged along nor code for what a byte can tell.
  */
-export function createStep(
-  cell: Cell,
-  compile: (formula: Formula) => Code = ({ code }) => code,
-): Step {
-  switch (cell.role) {
-    case 'work':
-    case 'stack':
-      return cell.formula === undefined
-        ? rest
-        : createFormulaStep(cell.index, compile(cell.formula));
-    case 'from':
-      return cell.origin === undefined ? rest : createCarry(cell.index, cell.origin);
-    case 'given':
-    case 'table':
-      return rest;
-    default:
-      return cell satisfies never;
+export interface Steps {
+  /** By cell what is done: nothing, to run its code and keep what that gives, or to carry a value. */
+  readonly deeds: Uint8Array;
+  /** By cell the code that is run. */
+  readonly runs: readonly Run[];
+  /** By cell the one whose value is carried. */
+  readonly origins: Uint32Array;
+}
+
+/**
+ * @param order the cells to be worked; what follows one another here comes to lie together
+ * @param compile gives the code of a formula; its own where it is left out
+ */
+export function createSteps(
+  cells: readonly Cell[],
+  order: readonly number[],
+  compile: (formula: Formula, cell: Cell) => Code = ({ code }) => code,
+): Steps {
+  const deeds = new Uint8Array(cells.length);
+  const runs: Run[] = new Array<Run>(cells.length).fill(giveNothing);
+  const origins = new Uint32Array(cells.length);
+  for (const index of order) {
+    const cell = cells[index]!;
+    switch (cell.role) {
+      case 'work':
+      case 'stack':
+        if (cell.formula !== undefined) {
+          const { type, run } = compile(cell.formula, cell);
+          deeds[index] = DEEDS[type];
+          runs[index] = run;
+        }
+        break;
+      case 'from':
+        if (cell.origin !== undefined) {
+          deeds[index] = CARRY;
+          origins[index] = cell.origin;
+        }
+        break;
+      case 'given':
+      case 'table':
+        break;
+      default:
+        cell satisfies never;
+    }
   }
+  return { deeds, runs, origins };
 }
 
-/** Nothing to work. */
-export function rest(): void {}
+const DEEDS: Readonly<Record<Code['type'], number>> = { number: NUMBER, list: LIST, other: OTHER };
 
-function createFormulaStep(index: number, code: Code): Step {
-  switch (code.type) {
-    case 'number':
-      return numberStep(index, code.run);
-    case 'list':
-      return listStep(index, code.run);
-    case 'other':
-      return otherStep(index, code.run);
-    default:
-      return code satisfies never;
+function giveNothing(): undefined {}
+
+/** Works one cell from those that it reads. Mutates the memory. */
+export function workCell({ deeds, runs, origins }: Steps, memory: Memory, index: number): void {
+  const { numbers, others, blanks } = memory;
+  switch (deeds[index]) {
+    case REST:
+      break;
+    case NUMBER: {
+      const value = (runs[index] as NumberRun)(memory);
+      numbers[index] = value - value === 0 ? value : Number.NaN;
+      break;
+    }
+    case LIST: {
+      const list = (runs[index] as ListRun)(memory);
+      others[index] = list !== undefined && isWhole(list) ? list : undefined;
+      break;
+    }
+    case OTHER:
+      others[index] = (runs[index] as OtherRun)(memory);
+      break;
+    case CARRY: {
+      const origin = origins[index]!;
+      numbers[index] = numbers[origin]!;
+      others[index] = others[origin];
+      blanks[index] = blanks[origin]!;
+      break;
+    }
   }
-}
-
-// Each in a function of its own, so that a step holds what it needs and nothing else: thousands of them
-// are walked through again and again, and what lies between them must be fetched as well.
-
-function numberStep(index: number, run: NumberRun): Step {
-  return (memory) => {
-    const value = run(memory);
-    memory.numbers[index] = value - value === 0 ? value : Number.NaN;
-  };
-}
-
-function listStep(index: number, run: ListRun): Step {
-  return (memory) => {
-    const list = run(memory);
-    memory.others[index] = list !== undefined && isWhole(list) ? list : undefined;
-  };
-}
-
-function otherStep(index: number, run: OtherRun): Step {
-  return (memory) => {
-    memory.others[index] = run(memory);
-  };
-}
-
-function createCarry(index: number, origin: number): Step {
-  return ({ numbers, others, blanks }) => {
-    numbers[index] = numbers[origin]!;
-    others[index] = others[origin];
-    blanks[index] = blanks[origin]!;
-  };
 }

@@ -6,7 +6,7 @@ import { block, makeBook, makeSheet } from './made-book.ts';
 
 test('no sheets make an empty book', () => {
   const book = linkBook([]);
-  expect(book).toMatchObject({ cells: [], order: [], steps: [], checks: [], problems: [] });
+  expect(book).toMatchObject({ cells: [], order: [], checks: [], problems: [] });
   expect(book.find('a', 'b')).toBeUndefined();
   expect(book.cellsOf('a')).toEqual([]);
 });
@@ -27,7 +27,7 @@ describe('a book of two sheets', () => {
   test('gives each value the number at which it stands', () => {
     expect(book.problems).toEqual([]);
     expect(book.cells.every(({ index }, i) => index === i)).toBe(true);
-    expect(book.steps).toHaveLength(book.cells.length);
+    expect(book.steps.runs).toHaveLength(book.cells.length);
   });
 
   test('finds a value by its sheet and its name, and by nothing else', () => {

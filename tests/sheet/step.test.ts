@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { createMemory } from '../../src/language/memory.ts';
 import { linkBook } from '../../src/sheet/book.ts';
 import { readSheet } from '../../src/sheet/read-sheet.ts';
-import { createStep } from '../../src/sheet/step.ts';
+import { createSteps, workCell } from '../../src/sheet/step.ts';
 
 const F = '```';
 const A = `${F}given
@@ -23,11 +23,12 @@ ${F}
 `;
 
 const BOOK = linkBook([readSheet(A, 'a.md'), readSheet(B, 'b.md')]);
+const STEPS = createSteps(BOOK.cells, BOOK.order);
 
 function workAll(x: number) {
   const memory = createMemory(BOOK.cells.length);
   memory.numbers[BOOK.find('a', 'x')!.index] = x;
-  for (const index of BOOK.order) createStep(BOOK.cells[index]!)(memory);
+  for (const index of BOOK.order) workCell(STEPS, memory, index);
   return {
     number: (name: string, sheet = 'a') => memory.numbers[BOOK.find(sheet, name)!.index],
     other: (name: string) => memory.others[BOOK.find('a', name)!.index],
