@@ -21,8 +21,6 @@ export type Code =
       readonly run: ListRun;
       /** True where each run gives a new list: whoever asked for it may write into it. */
       readonly fresh: boolean;
-      /** True where no list that it gives has a gap: those that stand in the memory were looked at. */
-      readonly whole: boolean;
     }
   | { readonly type: 'other'; readonly run: OtherRun };
 
@@ -33,26 +31,12 @@ export const slotCode = (slot: number): Code => ({
   run: (memory) => memory.numbers[slot]!,
   slot,
 });
-export const listCode = (run: ListRun, fresh = false): Code => ({
-  type: 'list',
-  run,
-  fresh,
-  whole: false,
-});
+export const listCode = (run: ListRun, fresh = false): Code => ({ type: 'list', run, fresh });
 /** Code for the list that stands at a place of the memory. */
-export const listSlotCode = (slot: number): Code => ({
-  type: 'list',
-  run: (memory) => memory.others[slot] as QuantityList | undefined,
-  fresh: false,
-  whole: true,
-});
+export const listSlotCode = (slot: number): Code =>
+  listCode((memory) => memory.others[slot] as QuantityList | undefined);
 /** Code for one and the same list. */
-export const constantList = (list: QuantityList): Code => ({
-  type: 'list',
-  run: () => list,
-  fresh: false,
-  whole: true,
-});
+export const constantList = (list: QuantityList): Code => listCode(() => list);
 export const otherCode = (run: OtherRun): Code => ({ type: 'other', run });
 
 /** The number itself, or NaN for an infinity: an overflow must not vanish in a later division. */

@@ -33,7 +33,12 @@ function compileEach(work: Each, codes: readonly NumberCode[]): Code {
   const [a, b] = codes;
   if (codes.length === 1)
     return numberCode(a!.slot === undefined ? eachRun(run, a!.run) : eachSlot(run, a!.slot));
-  if (codes.length === 2) return numberCode(eachPair(run, a!.run, b!.run));
+  if (codes.length === 2) {
+    const [p, q] = [a!.slot, b!.slot];
+    return numberCode(
+      p === undefined || q === undefined ? eachPair(run, a!.run, b!.run) : eachSlots(run, p, q),
+    );
+  }
   const runs = codes.map((code) => code.run);
   return numberCode((memory) => finite(run(...runs.map((code) => finite(code(memory))))));
 }
@@ -47,6 +52,10 @@ function eachRun(run: Each['run'], a: NumberRun): NumberRun {
 /** What stands in the memory is finite, or missing. */
 function eachSlot(run: Each['run'], slot: number): NumberRun {
   return (memory) => finite(run(memory.numbers[slot]!));
+}
+
+function eachSlots(run: Each['run'], p: number, q: number): NumberRun {
+  return (memory) => finite(run(memory.numbers[p]!, memory.numbers[q]!));
 }
 
 function eachPair(run: Each['run'], a: NumberRun, b: NumberRun): NumberRun {
@@ -78,65 +87,49 @@ function commonLength(values: readonly (number | QuantityList | undefined)[]): n
 }
 
 function compileWhole(work: Whole, codes: readonly Code[], kind: Kind): Code {
-  const run = compileValues(work, codes.map(soundly));
   if (kind.type === 'quantity')
-    return numberCode((memory) => (run(memory) as number | undefined) ?? Number.NaN);
-  if (kind.type === 'list') return listCode(run as ListRun, true);
-  return otherCode(run);
+    return numberCode(compileValues(work, codes, Number.NaN) as NumberRun);
+  const run = compileValues(work, codes, undefined);
+  return kind.type === 'list' ? listCode(run as ListRun, true) : otherCode(run);
 }
 
-/** One and two values, the usual case, go without an array of them. */
-function compileValues({ refuse, run }: Whole, runs: readonly WholeRun[]): WholeRun {
+/** One and two values, the usual case, go without an array of them. `none` stands for no value. */
+function compileValues(work: Whole, codes: readonly Code[], none: number | undefined): WholeRun {
+  const runs = codes.map(({ run }) => run as WholeRun);
   const [a, b] = runs as [WholeRun, WholeRun];
-  if (runs.length === 1) {
-    return (memory) => {
-      const x = a(memory);
-      return x !== undefined && refuse(x) === undefined ? run(x) : undefined;
-    };
-  }
-  if (runs.length === 2) {
-    return (memory) => {
-      const x = a(memory);
-      const y = b(memory);
-      if (x === undefined || y === undefined) return undefined;
-      return refuse(x, y) === undefined ? run(x, y) : undefined;
-    };
-  }
+  if (runs.length === 1) return wholeOfOne(work, a, none);
+  if (runs.length === 2) return wholeOfTwo(work, a, b, none);
+  return wholeOfMany(work, runs, none);
+}
+
+function wholeOfOne({ refuse, run }: Whole, a: WholeRun, none: number | undefined): WholeRun {
+  return (memory) => {
+    const x = a(memory)!;
+    return isThere(x) && refuse(x) === undefined ? run(x) : none;
+  };
+}
+
+function wholeOfTwo(
+  { refuse, run }: Whole,
+  a: WholeRun,
+  b: WholeRun,
+  none: number | undefined,
+): WholeRun {
+  return (memory) => {
+    const x = a(memory)!;
+    const y = b(memory)!;
+    return isThere(x) && isThere(y) && refuse(x, y) === undefined ? run(x, y) : none;
+  };
+}
+
+function wholeOfMany(
+  { refuse, run }: Whole,
+  runs: readonly WholeRun[],
+  none: number | undefined,
+): WholeRun {
   return (memory) => {
     const values = runs.map((code) => code(memory)) as Value[];
-    return !values.includes(undefined!) && refuse(...values) === undefined
-      ? run(...values)
-      : undefined;
-  };
-}
-
-/** The code's value where it is whole. */
-function soundly(code: Code): WholeRun {
-  if (code.type === 'number') {
-    return code.slot === undefined ? soundNumber(code.run) : soundSlot(code.slot);
-  }
-  if (code.type === 'other' || code.whole) return code.run as WholeRun;
-  return soundList(code.run);
-}
-
-function soundNumber(run: NumberRun): WholeRun {
-  return (memory) => {
-    const x = run(memory);
-    return x - x === 0 ? x : undefined;
-  };
-}
-
-function soundSlot(slot: number): WholeRun {
-  return ({ numbers }) => {
-    const x = numbers[slot]!;
-    return x - x === 0 ? x : undefined;
-  };
-}
-
-function soundList(run: ListRun): WholeRun {
-  return (memory) => {
-    const list = run(memory);
-    return list !== undefined && isWhole(list) ? list : undefined;
+    return values.every(isThere) && refuse(...values) === undefined ? run(...values) : none;
   };
 }
 

@@ -1,4 +1,4 @@
-import { type Code, type ListRun, listCode, type NumberRun } from './code.ts';
+import { type Code, type ListRun, listCode, type NumberCode, type NumberRun } from './code.ts';
 import type { QuantityList } from './kind.ts';
 import { divide, raise } from './safe-operators.ts';
 import type { ArithmeticOperator } from './tree.ts';
@@ -79,22 +79,40 @@ const LOOPS: Readonly<Record<ArithmeticOperator, Loops>> = {
  */
 export function compileElements(operator: ArithmeticOperator, left: Code, right: Code): Code {
   const loops = LOOPS[operator];
-  if (left.type === 'number') return besideNumber(right, left.run, loops.left);
-  if (right.type === 'number') return besideNumber(left, right.run, loops.right);
+  if (left.type === 'number') return besideNumber(right, left, loops.left);
+  if (right.type === 'number') return besideNumber(left, right, loops.right);
   return besideList(left, right, loops.lists);
 }
 
-function besideNumber(list: Code, number: NumberRun, loop: Loops['right']): Code {
-  const [run, into] = [list.run as ListRun, isFresh(list)];
-  return listCode((memory) => {
-    const a = run(memory);
-    const b = number(memory);
-    // An empty list would hide that the number is missing.
-    if (a === undefined || b - b !== 0) return undefined;
-    const out = into ? a : new Float64Array(a.length);
-    loop(a, b, out);
-    return out;
-  }, true);
+function besideNumber(list: Code, { run, slot }: NumberCode, loop: Loops['right']): Code {
+  const from = list.run as ListRun;
+  const into = isFresh(list);
+  return listCode(
+    slot === undefined ? besideRun(from, run, loop, into) : besideSlot(from, slot, loop, into),
+    true,
+  );
+}
+
+function besideRun(list: ListRun, number: NumberRun, loop: Loops['right'], into: boolean): ListRun {
+  return (memory) => workBeside(list(memory), number(memory), loop, into);
+}
+
+function besideSlot(list: ListRun, slot: number, loop: Loops['right'], into: boolean): ListRun {
+  return (memory) => workBeside(list(memory), memory.numbers[slot]!, loop, into);
+}
+
+/** Mutates the list where it may be written into. */
+function workBeside(
+  a: QuantityList | undefined,
+  b: number,
+  loop: Loops['right'],
+  into: boolean,
+): QuantityList | undefined {
+  // An empty list would hide that the number is missing.
+  if (a === undefined || b - b !== 0) return undefined;
+  const out = into ? a : new Float64Array(a.length);
+  loop(a, b, out);
+  return out;
 }
 
 function besideList(left: Code, right: Code, loop: Loops['lists']): Code {

@@ -32,7 +32,7 @@ test('code for a place of the memory gives what stands there, and tells that it 
   memory.others[1] = Float64Array.of(1, 2);
   expect(slotCode(1)).toMatchObject({ slot: 1 });
   expect(slotCode(1).run(memory)).toBe(5);
-  expect(listSlotCode(1)).toMatchObject({ fresh: false, whole: true });
+  expect(listSlotCode(1)).toMatchObject({ fresh: false });
   expect(listSlotCode(1).run(memory)).toBe(memory.others[1]);
   expect(listSlotCode(0).run(memory)).toBeUndefined();
 });

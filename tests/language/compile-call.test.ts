@@ -1,5 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { isThere } from '../../src/language/compile-call.ts';
+import { numberCode, slotCode } from '../../src/language/code.ts';
+import { compileCall, isThere } from '../../src/language/compile-call.ts';
+import { BUILTINS } from '../../src/language/functions/builtins.ts';
+import { createMemory } from '../../src/language/memory.ts';
+import { NONE } from '../../src/units/dimension.ts';
 import { makeFormula } from './made-formula.ts';
 
 describe('whether a value is there', () => {
@@ -49,5 +53,25 @@ describe('functions of one, two and three values', () => {
     const made = makeFormula(source, { few: '[1, 2]', three: '[1, 2, 3]' });
     expect(made.value).toBeUndefined();
     expect(made.problem).toBeDefined();
+  });
+
+  const ATAN2 = BUILTINS.find(({ name }) => name === 'atan2')!;
+  const ANGLE = { type: 'quantity', dimension: NONE } as const;
+
+  test('two numbers are the same from their places in the memory as from code', () => {
+    const memory = createMemory(2);
+    memory.numbers.set([3, 4]);
+    const worked = (slot: number) => numberCode(({ numbers }) => numbers[slot]!);
+    const pairs = [
+      [slotCode(0), slotCode(1)],
+      [slotCode(0), worked(1)],
+      [worked(0), slotCode(1)],
+      [worked(0), worked(1)],
+    ];
+    const values = pairs.map((codes) => compileCall(ATAN2, codes, ANGLE).run(memory));
+    expect(values).toEqual(pairs.map(() => Math.atan2(3, 4)));
+    memory.numbers[1] = Number.NaN;
+    const missing = pairs.map((codes) => compileCall(ATAN2, codes, ANGLE).run(memory));
+    expect(missing).toEqual(pairs.map(() => Number.NaN));
   });
 });

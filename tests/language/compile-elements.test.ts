@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type ListRun, listCode, numberCode } from '../../src/language/code.ts';
+import { type ListRun, listCode, numberCode, slotCode } from '../../src/language/code.ts';
 import { compileElements, negateElements } from '../../src/language/compile-elements.ts';
 import { createMemory } from '../../src/language/memory.ts';
 import type { ArithmeticOperator } from '../../src/language/tree.ts';
@@ -31,6 +31,16 @@ describe('an operator on lists', () => {
     expect(run('-', number(10), held(list))).toEqual(Float64Array.of(9, 8, 6));
     expect(run('-', held(list), number(10))).toEqual(Float64Array.of(-9, -8, -6));
     expect(run('/', number(8), held(list))).toEqual(Float64Array.of(8, 4, 2));
+  });
+
+  test('takes a number from its place in the memory, at each run', () => {
+    const memory = createMemory(1);
+    const { run } = compileElements('-', slotCode(0), held(Float64Array.of(1, 2)));
+    expect(run(memory)).toBeUndefined();
+    memory.numbers[0] = 10;
+    expect(run(memory)).toEqual(Float64Array.of(9, 8));
+    memory.numbers[0] = 5;
+    expect(run(memory)).toEqual(Float64Array.of(4, 3));
   });
 
   test('leaves a gap where one element has no value', () => {
