@@ -48,7 +48,7 @@ function engineSpeeds({ speeds, limit, launchSpeed }: Drive): readonly number[] 
 }
 
 function torqueAt({ speeds, torques }: Drive, speed: number): number {
-  return readLine(Array.from(speeds), Array.from(torques), speed);
+  return readLine(speeds, torques, speed);
 }
 
 /** The pull at a road speed; beyond the end of the line its last value. */
@@ -67,7 +67,7 @@ export function lastSpeed({ speeds }: PullLine): number {
 }
 
 /** Along straight lines between points whose places rise; level beyond both ends. */
-function readLine(xs: readonly number[], ys: readonly number[], x: number): number {
+function readLine(xs: ArrayLike<number>, ys: ArrayLike<number>, x: number): number {
   const last = xs.length - 1;
   if (!(x > xs[0]!)) return ys[0]!;
   if (x >= xs[last]!) return ys[last]!;
