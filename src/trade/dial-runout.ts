@@ -8,6 +8,7 @@ import {
   fitHarmonics,
   type HarmonicFit,
 } from './harmonic-fit.ts';
+import { rememberLast } from './remember.ts';
 
 const ANGLE: Dimension = [0, 0, 0, 1];
 const TURN = 2 * Math.PI;
@@ -31,6 +32,11 @@ const SOURCE =
 const VALIDITY =
   'three different positions at least, five to tell an oval from an offset; offsets that are small against the bore';
 
+/** Bore and face, each as read and as it will be: every result of a sheet asks for one of them. */
+const fitOf = rememberLast(4, ([readings, angles]) =>
+  fitHarmonics(readings as QuantityList, angles as QuantityList),
+);
+
 interface Dial {
   readonly name: string;
   readonly doc: string;
@@ -53,11 +59,7 @@ function declare(dial: Dial): FunctionDeclaration {
     result,
     work: {
       type: 'whole',
-      run: (readings, angles) =>
-        dial.run(
-          fitHarmonics(readings as QuantityList, angles as QuantityList),
-          readings as QuantityList,
-        ),
+      run: (readings, angles) => dial.run(fitOf([readings!, angles!]), readings as QuantityList),
       refuse: (readings, angles) => refuse(dial, readings as QuantityList, angles as QuantityList),
     },
     example,
