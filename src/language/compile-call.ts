@@ -70,20 +70,35 @@ function guarded({ run, refuse }: Each): Each['run'] {
   return (...numbers) => (refuse(...numbers) === undefined ? run(...numbers) : Number.NaN);
 }
 
+/** Works as often as the lists are long; a number goes with each of their elements. */
 function compileLifted(run: Each['run'], codes: readonly Code[]): ListRun {
+  const runs = codes.map((code) => code.run as WholeRun);
   return (memory) => {
-    const values = codes.map((code) => code.run(memory) as number | QuantityList | undefined);
-    const length = commonLength(values);
-    if (length === undefined || !values.every(isThere)) return undefined;
-    return Float64Array.from({ length }, (_, i) =>
-      finite(run(...values.map((value) => (typeof value === 'number' ? value : value![i]!)))),
-    );
+    const values = runs.map((code) => code(memory)) as (number | QuantityList)[];
+    const length = values.every(isThere) ? commonLength(values) : undefined;
+    if (length === undefined) return undefined;
+    const out = new Float64Array(length);
+    const numbers = new Array<number>(values.length);
+    for (let i = 0; i < length; i += 1) {
+      for (let k = 0; k < values.length; k += 1) {
+        const value = values[k]!;
+        numbers[k] = typeof value === 'number' ? value : value[i]!;
+      }
+      out[i] = finite(run(...numbers));
+    }
+    return out;
   };
 }
 
-function commonLength(values: readonly (number | QuantityList | undefined)[]): number | undefined {
-  const lengths = values.flatMap((value) => (typeof value === 'number' ? [] : [value?.length]));
-  return lengths.every((length) => length === lengths[0]) ? lengths[0] : undefined;
+/** The length of all lists among the values; undefined where they differ. */
+function commonLength(values: readonly (number | QuantityList)[]): number | undefined {
+  let length: number | undefined;
+  for (const value of values) {
+    if (typeof value === 'number') continue;
+    if (length !== undefined && value.length !== length) return undefined;
+    length = value.length;
+  }
+  return length;
 }
 
 function compileWhole(work: Whole, codes: readonly Code[], kind: Kind): Code {

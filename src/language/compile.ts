@@ -101,13 +101,24 @@ function compileField(node: FieldNode, context: CompileContext): Code {
   const read: OtherRun =
     context.kinds.get(node.owner)!.type === 'row'
       ? (memory) => (owner(memory) as Row | undefined)?.cells.get(field)
-      : (memory) => columnOf(owner(memory) as readonly Row[] | undefined, field);
+      : columnReader(owner, field);
   return typed(context.kinds.get(node)!, read);
 }
 
-function columnOf(rows: readonly Row[] | undefined, field: string): unknown {
-  const cells = rows?.map((row) => row.cells.get(field));
-  return typeof cells?.[0] === 'number' ? Float64Array.from(cells as number[]) : cells;
+/** Rows of a table never change: a column is put together once for as long as they are the same. */
+function columnReader(owner: OtherRun, field: string): OtherRun {
+  let seen: readonly Row[] | undefined;
+  let column: unknown;
+  return (memory) => {
+    const rows = owner(memory) as readonly Row[] | undefined;
+    if (rows !== seen) [seen, column] = [rows, rows && columnOf(rows, field)];
+    return column;
+  };
+}
+
+function columnOf(rows: readonly Row[], field: string): unknown {
+  const cells = rows.map((row) => row.cells.get(field));
+  return typeof cells[0] === 'number' ? Float64Array.from(cells as number[]) : cells;
 }
 
 /** Gives an untyped read the code type of its kind. */
