@@ -6,9 +6,9 @@ import { dependentsOf } from '../src/sheet/dependents.ts';
 import { readSheet } from '../src/sheet/read-sheet.ts';
 import { solve } from '../src/sheet/solve.ts';
 import { measureFrame } from './frame.ts';
-import { fitExponent } from './growth.ts';
+import { benchGrowth } from './growing.ts';
 import { measure } from './measure.ts';
-import { alone, atMost, growth, type Row } from './table.ts';
+import { atMost, type Row } from './table.ts';
 
 const FOLDER = fileURLToPath(new URL('../notebooks', import.meta.url));
 const NAMES = readdirSync(FOLDER)
@@ -30,19 +30,20 @@ function openCopy(name: string, copy: number) {
   return readSheet(renamed, `${name}-${copy}.md`);
 }
 
-/** The whole job: all of it, the change that moves most, and how both grow. */
+/** The whole job: the change that moves most, and how all of it grows. */
 export async function benchJob(): Promise<readonly Row[]> {
-  const works = COPIES.map((copies) => ({ copies, ...prepare(openJob(copies)) }));
-  const medians = measure(
-    works.map(({ copies, solveAll }) => ({ name: `${copies}`, work: solveAll })),
-    { rounds: 40 },
-  );
-  const points = works.map(({ copies, size }) => [size, medians.get(`${copies}`)!] as const);
-  const [{ size, change, moved }] = works as [(typeof works)[number]];
+  const { size, moved, change } = prepareChange(openJob());
   const changed = measure([{ name: 'change', work: change }], { rounds: 30 }).get('change')!;
   return [
-    alone(`full job: solve, all ${size} values`, points[0]![1]),
-    growth('full job: exponent of growth', fitExponent(points), 1.1),
+    ...benchGrowth({
+      what: `full job of ${size} values: solve`,
+      sizes: COPIES,
+      of: 'times over',
+      work: prepareSolve,
+      bar: 1.1,
+      rounds: 20,
+      openings: 3,
+    }),
     atMost(
       `full job: the change that moves most (${moved} values), beside one frame`,
       changed,
@@ -52,7 +53,13 @@ export async function benchJob(): Promise<readonly Row[]> {
   ];
 }
 
-function prepare(book: Book) {
+function prepareSolve(copies: number): () => void {
+  const book = openJob(copies);
+  const frame = createFrame(book);
+  return () => solve(book, frame);
+}
+
+function prepareChange(book: Book) {
   const frame = createFrame(book);
   solve(book, frame);
   const dependents = dependentsOf(book);
@@ -63,7 +70,6 @@ function prepare(book: Book) {
   return {
     size: book.cells.length,
     moved: order.length,
-    solveAll: () => solve(book, frame),
     change: () => solve(book, frame, order),
   };
 }

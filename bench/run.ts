@@ -11,15 +11,13 @@
 import { GEARING_READINGS, solveGearing } from './by-hand/gearing.ts';
 import { BEARING_READINGS, solveBearing } from './by-hand/release-bearing.ts';
 import { generateSheet, lastReading } from './generated-sheet.ts';
-import { fitExponent } from './growth.ts';
+import { benchGrowth, type Growing } from './growing.ts';
 import { benchJob } from './job.ts';
 import { createBearingPeer, createGearingPeer, type Peer } from './mathjs-peer.ts';
-import { measure, median } from './measure.ts';
+import { measure } from './measure.ts';
 import { type OpenedSheet, openBook, openNotebook, openSheet } from './opened-sheet.ts';
 import { benchSamples, benchSpread } from './sure.ts';
-import { alone, atMost, fasterBy, formatTable, growth, type Row } from './table.ts';
-
-const SIZES = [100, 1_000, 10_000] as const;
+import { alone, atMost, fasterBy, formatTable, type Row } from './table.ts';
 
 function benchSheet(
   name: string,
@@ -61,27 +59,19 @@ function inTurns<T extends object>(
   };
 }
 
-interface Work {
-  readonly what: string;
-  readonly work: (size: number) => () => unknown;
-  /** Bar for the exponent of growth. */
-  readonly bar: number;
-  /** Times that each size is taken: the quicker the work, the more of them a busy moment may spoil. */
-  readonly rounds: number;
-  /** How often it is all prepared afresh: how a sheet comes to lie in the memory is a matter of luck. */
-  readonly openings: number;
-}
+const CELLS = { sizes: [100, 1_000, 10_000], of: 'cells' } as const;
 
-const GROWING: readonly Work[] = [
-  { what: 'opening', work: prepareOpening, bar: 1.1, rounds: 11, openings: 1 },
+const GROWING: readonly Growing[] = [
+  { ...CELLS, what: 'opening', work: prepareOpening, bar: 1.1, rounds: 11, openings: 1 },
   {
+    ...CELLS,
     what: 'full solve',
     work: (size) => openGenerated(size).solve,
     bar: 1.1,
     rounds: 30,
     openings: 5,
   },
-  { what: 'one change', work: prepareChange, bar: 0.2, rounds: 30, openings: 1 },
+  { ...CELLS, what: 'one change', work: prepareChange, bar: 0.2, rounds: 30, openings: 1 },
 ];
 
 function prepareOpening(size: number): () => unknown {
@@ -95,20 +85,6 @@ function prepareChange(size: number): () => unknown {
 
 function openGenerated(size: number): OpenedSheet {
   return openSheet(generateSheet(size), 'generated.md');
-}
-
-function benchGrowth({ what, work, bar, rounds, openings }: Work): readonly Row[] {
-  const taken = Array.from({ length: openings }, () =>
-    measure(
-      SIZES.map((size) => ({ name: String(size), work: work(size) })),
-      { rounds },
-    ),
-  );
-  const points = SIZES.map(
-    (size) => [size, median(taken.map((medians) => medians.get(String(size))!))] as const,
-  );
-  const times = points.map(([size, time]) => alone(`${what}, ${size} cells`, time));
-  return [...times, growth(`${what}: exponent of growth`, fitExponent(points), bar)];
 }
 
 const rows = [
