@@ -1,4 +1,4 @@
-import type { Verdict } from './verdict.ts';
+import { isShut, type Verdict } from './verdict.ts';
 
 /** How the numbers of a verdict are written. */
 export interface VerdictWriting {
@@ -14,6 +14,8 @@ export function describeVerdict(verdict: Verdict, writing: VerdictWriting): stri
   // Words are compared as a whole: the two are the same or they are not.
   if (verdict.values.length === 0)
     return verdict.verdict === 'pass' ? 'The same.' : 'Not the same.';
+  if (isShut(verdict))
+    return `Nothing can pass: the least allowed, ${writing.show(verdict.least)}, is more than the most, ${writing.show(verdict.most)}.`;
   const value = verdict.values[verdict.worst]!;
   const name = verdict.values.length > 1 ? writing.name(verdict.worst) : undefined;
   const which = name === undefined ? '' : `${name}: `;

@@ -77,9 +77,15 @@ function valuesOf(book: Book, { numbers, others }: Memory, { subject }: Check): 
 
 /** What it means that a value fails its check, in the words of the sheet. */
 export function meaningOf({ statement }: Check, verdict: Verdict): string | undefined {
-  if (verdict.verdict !== 'fail') return undefined;
+  if (verdict.verdict !== 'fail' || isShut(verdict)) return undefined;
   const { below, above } = statement;
   return verdict.side === undefined ? (below ?? above) : statement[verdict.side];
+}
+
+/** Whether limits that are worked out have passed each other, so that nothing lies between them. */
+export function isShut<T extends Window>(window: T): window is T & Required<Window> {
+  const { least = Number.NEGATIVE_INFINITY, most = Number.POSITIVE_INFINITY } = window;
+  return least > most;
 }
 
 interface Window {

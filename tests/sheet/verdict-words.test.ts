@@ -34,6 +34,11 @@ test.each<[string, Verdict, string]>([
     'no. 2: 8 in is 3 in more than the most allowed, 5 in.',
   ],
   [
+    'whose limits have passed each other',
+    { verdict: 'fail', side: 'below', values: [4], least: 6, most: 3, margin: 2, worst: 0 },
+    'Nothing can pass: the least allowed, 6 in, is more than the most, 3 in.',
+  ],
+  [
     'that is what it must be',
     { verdict: 'pass', values: [4], least: 4, most: 4, margin: 0, worst: 0 },
     'The same: 4 in.',

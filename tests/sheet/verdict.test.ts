@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { meaningOf, verdictOf } from '../../src/sheet/verdict.ts';
+import { isShut, meaningOf, verdictOf } from '../../src/sheet/verdict.ts';
 import { block, makeSheet } from './made-book.ts';
 
 function judge(givens: readonly string[], check: string) {
@@ -92,4 +92,15 @@ test('a number passes where, and only where, it lies between the limits, and the
     }),
     { numRuns: 60 },
   );
+});
+
+test('limits that have passed each other let nothing through, and no meaning of the sheet is told for that', () => {
+  const window = 'a between low and high below "too near" above "too far"';
+  const shut = judge(['a = 3', 'low = 5', 'high = 4'], window);
+  expect(shut.verdict).toMatchObject({ verdict: 'fail', least: 5, most: 4 });
+  expect(isShut(shut.verdict)).toBe(true);
+  expect(meaningOf(shut.check, shut.verdict)).toBeUndefined();
+  const open = judge(['a = 3', 'low = 4', 'high = 5'], window);
+  expect(isShut(open.verdict)).toBe(false);
+  expect(meaningOf(open.check, open.verdict)).toBe('too near');
 });
