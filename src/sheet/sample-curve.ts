@@ -46,7 +46,41 @@ export function sampleCurve(
     if (a !== undefined) fill(a, b, HALVINGS);
     found.push(b);
   }
-  return found;
+  return withTips(found, sample);
+}
+
+/**
+ * The samples, and one more at the tip of each peak and trough whose sides run straight. Halving comes
+ * near enough to such a corner to draw it, and not near enough to read it off.
+ */
+function withTips(samples: readonly Sample[], sample: (x: number) => Sample): readonly Sample[] {
+  const tips = new Map<number, Sample>();
+  for (let k = 1; k < samples.length - 1; k += 1) {
+    for (let line = 0; line < samples[k]!.ys.length; line += 1) {
+      if (!turnsAt(samples, k, line)) continue;
+      for (const start of [k - 1, k]) {
+        const x = tips.has(start) ? undefined : meetingPlace(samples, start, line);
+        if (x !== undefined) tips.set(start, sample(x));
+      }
+    }
+  }
+  return samples.flatMap((each, i) => [each, ...(tips.has(i) ? [tips.get(i)!] : [])]);
+}
+
+/** Whether a line is higher, or lower, at a sample than at both beside it. */
+function turnsAt(samples: readonly Sample[], k: number, line: number): boolean {
+  const [before, y, after] = [k - 1, k, k + 1].map((i) => samples[i]!.ys[line]!);
+  return (y! - before!) * (y! - after!) > 0;
+}
+
+/** Where the stretch before a sample and the one after the next meet when they are drawn on, if between the two. */
+function meetingPlace(samples: readonly Sample[], start: number, line: number): number | undefined {
+  const [a, b, c, d] = [start - 1, start, start + 1, start + 2].map((i) => samples[i]);
+  if (a === undefined || d === undefined) return undefined;
+  const slope = (p: Sample, q: Sample) => (q.ys[line]! - p.ys[line]!) / (q.x - p.x);
+  const [rise, fall] = [slope(a, b!), slope(c!, d)];
+  const x = b!.x + (c!.ys[line]! - b!.ys[line]! - fall * (c!.x - b!.x)) / (rise - fall);
+  return x > b!.x && x < c!.x ? x : undefined;
 }
 
 function heightOf(samples: readonly Sample[]): number {

@@ -55,6 +55,20 @@ test('a corner is found between two even steps', () => {
   expect(lowest).toBeLessThan(1e-3);
 });
 
+test('the tip of a peak between straight sides is met, wherever it stands', () => {
+  const tip = fc.double({ min: 0.05, max: 0.95, noNaN: true });
+  const slope = fc.double({ min: 0.1, max: 10, noNaN: true });
+  fc.assert(
+    fc.property(tip, slope, slope, fc.constantFrom(1, -1), (at, left, right, sign) => {
+      const roof = (x: number) => sign * (5 - (x < at ? left * (at - x) : right * (x - at)));
+      const samples = sampleCurve(one(roof), 0, 1);
+      const best = Math.max(...samples.map(({ ys }) => sign * ys[0]!));
+      expect(best).toBeCloseTo(5, 9);
+      expect(samples.slice(1).every(({ x }, i) => x > samples[i]!.x)).toBe(true);
+    }),
+  );
+});
+
 test('the two sides of a jump stand too close to see', () => {
   const samples = sampleCurve(
     one((x) => (x < 1 / 3 ? 0 : 1)),
