@@ -6,13 +6,21 @@ import { listWords, lowerFirst, upperFirst } from './words.ts';
 
 /** What a map shows, in plain sentences made from its data. */
 export function mapSentence(data: MapData): string {
-  const parts = [
+  return joinParts([
     sayWhat(data),
     saySpan(data),
     sayPresent(data),
     ...sayWindows(data),
     sayLines(data),
-  ];
+  ]);
+}
+
+/** Where the job stands on a map, and how its windows lie: what sets it apart from another of its kind. */
+export function mapStanding(data: MapData): string {
+  return joinParts([sayPresent(data), ...sayWindows(data)]);
+}
+
+function joinParts(parts: readonly string[]): string {
   return parts
     .filter((part) => part !== '')
     .map((part) => `${upperFirst(part)}.`)

@@ -1,6 +1,7 @@
 import { type Column, workColumns } from '../job/work-columns.ts';
 import type { Sheet } from '../sheet/sheet.ts';
 import { createCompareCharts } from './compare-charts.ts';
+import { createCompareMaps } from './compare-maps.ts';
 import { createProposals } from './compare-proposals.ts';
 import { createCompareTable } from './compare-table.ts';
 import type { Desk } from './desk.ts';
@@ -11,12 +12,13 @@ import type { View } from './view.ts';
 /** The name of the job itself among its proposals. */
 const AS_IT_IS = 'As it is';
 
-/** Proposals, their results in columns, and their charts laid over one another. */
+/** Proposals, their results in columns, and their charts laid over one another, their maps beside. */
 export function createCompareView(desk: Desk, sheet: Sheet): View {
   const proposals = createProposals(desk, sheet);
   const table = createCompareTable(desk, sheet);
   const charts = createCompareCharts(desk, sheet);
-  const compared = h('div', {}, table.element, charts.element);
+  const maps = createCompareMaps(desk, sheet);
+  const compared = h('div', {}, table.element, charts.element, maps.element);
   const element = h(
     'div',
     { class: 'compared' },
@@ -36,10 +38,19 @@ export function createCompareView(desk: Desk, sheet: Sheet): View {
     if (columns.length < 2) return;
     table.show(columns);
     charts.show(columns);
+    maps.show(columns);
   }
 
   refresh();
-  return { element, cells: [], refresh, dispose: charts.dispose };
+  return {
+    element,
+    cells: [],
+    refresh,
+    dispose() {
+      charts.dispose();
+      maps.dispose();
+    },
+  };
 }
 
 function nameColumn(column: Column): ShownColumn {

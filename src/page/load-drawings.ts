@@ -16,13 +16,14 @@ export async function loadChart() {
 }
 
 export async function loadMap() {
-  const [{ mapSVG }, { mapSentence }, { createMapTable }, { sweepMap }] = await Promise.all([
-    import('../chart/map-svg.ts'),
-    import('../chart/map-sentence.ts'),
-    import('./map-numbers.ts'),
-    import('../sheet/sweep-two.ts'),
-  ]);
-  return { mapSVG, mapSentence, createMapTable, sweepMap };
+  const [{ mapSVG }, { mapSentence, mapStanding }, { createMapTable }, { sweepMap }] =
+    await Promise.all([
+      import('../chart/map-svg.ts'),
+      import('../chart/map-sentence.ts'),
+      import('./map-numbers.ts'),
+      import('../sheet/sweep-two.ts'),
+    ]);
+  return { mapSVG, mapSentence, mapStanding, createMapTable, sweepMap };
 }
 
 export async function loadChain() {

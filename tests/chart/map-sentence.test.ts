@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { mapSentence } from '../../src/chart/map-sentence.ts';
+import { mapSentence, mapStanding } from '../../src/chart/map-sentence.ts';
 import { makeMap } from './made-map.ts';
 
 const say = (changes = {}) => mapSentence(makeMap(changes)).replaceAll('\u00a0', ' ');
@@ -25,4 +25,11 @@ test('a map without a job’s point, of one value, or of none says so', () => {
     'It is 5 rpm throughout.',
   );
   expect(say({ values: new Array(15).fill(Number.NaN) })).toContain('no value anywhere');
+});
+
+test('beside other maps of its kind only its point and its windows are told', () => {
+  const limits = [{ least: 4, most: 8, label: 'Usual' }];
+  const told = mapStanding(makeMap({ limits })).replaceAll('\u00a0', ' ');
+  expect(told).toMatch(/^The job stands at .* Usual, 4 rpm to 8 rpm, takes up /);
+  expect(say({ limits })).toContain(told);
 });

@@ -29,9 +29,9 @@ engine as rpm over axle from 2 to 5
 \`\`\`
 `;
 
-/** A comparison on a page, with what a person does to it. */
-export function openCompare() {
-  const made = createTestDesk(SHEET);
+/** A comparison on a page, with what a person does to it; `more` stands behind the sheet’s own blocks. */
+export function openCompare(more = '') {
+  const made = createTestDesk(SHEET + more);
   const element = made.show(createCompareView(made.desk, made.sheet));
   const find = <E extends HTMLElement>(id: string) => document.getElementById(id) as E;
   return {
@@ -54,8 +54,8 @@ export function openCompare() {
 }
 
 /** One proposal with another axle. */
-export function openProposal(axle = '3.73') {
-  const opened = openCompare();
+export function openProposal(axle = '3.73', more = '') {
+  const opened = openCompare(more);
   opened.click('proposal-add');
   opened.choose('proposal-0-given', 'Axle');
   opened.type('proposal-0-0', axle);
