@@ -179,6 +179,27 @@ test('what the browser prints by itself tells the same in its margins', async ()
   }
 });
 
+test('what the browser prints by itself says the job once, and nothing lies on what follows it', async () => {
+  const { page } = await openApp(browser, BEARING);
+  await page.locator('figure.chart svg').first().waitFor();
+  await page.getByText('Add a note').first().waitFor();
+  await page.setViewportSize({ width: 680, height: 986 });
+  await page.emulateMedia({ media: 'print' });
+  expect(await page.locator('.print-head').isVisible()).toBe(false);
+  const laid = await page.locator('main').evaluate((main) => {
+    const parts = [...main.querySelectorAll(':scope > *, :scope > .later > *')];
+    return parts
+      .map((part) => ({ text: part.textContent.slice(0, 40), box: part.getBoundingClientRect() }))
+      .filter(({ box }) => box.height > 0)
+      .map(({ text, box }) => ({ text, top: box.top, bottom: box.bottom }));
+  });
+  expect(laid.length).toBeGreaterThan(40);
+  const lying = laid.filter(
+    ({ bottom }, i) => i + 1 < laid.length && laid[i + 1]!.top < bottom - 0.5,
+  );
+  expect(lying).toEqual([]);
+});
+
 test('on a phone the way back is within reach', async () => {
   const { page } = await openApp(browser, BEARING, { viewport: { width: 390, height: 844 } });
   await page.evaluate('window.print = () => {}');
