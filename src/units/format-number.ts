@@ -10,6 +10,7 @@ export interface Digits {
 
 export const MINUS = '\u2212';
 const GROUP = '\u202F';
+const NO_BREAK = '\u00A0';
 const FIGURES = 4;
 /** From here on a double no longer knows its units, and digits would be invented. */
 const HUGE = 1e15;
@@ -95,7 +96,8 @@ function formatFraction(size: number, sign: string, denominator = 0): string | u
   const about = Math.abs(rounded - parts) > NOISE * Math.max(1, parts) ? '≈ ' : '';
   const whole = Math.floor(rounded / denominator);
   const rest = formatProper(rounded - whole * denominator, denominator);
-  const text = whole === 0 && rest !== '' ? rest : [group(String(whole)), rest].join(' ').trim();
+  const text =
+    whole === 0 && rest !== '' ? rest : [group(String(whole)), rest].join(NO_BREAK).trim();
   return rounded === 0 ? '0' : `${about}${sign}${text}`;
 }
 

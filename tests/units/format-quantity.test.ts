@@ -14,7 +14,7 @@ const INCH = parseUnit('in')!;
 describe('an SI value is shown in a unit', () => {
   test('with a no-break space between', () => {
     expect(formatQuantity(0.0815848, INCH, { resolution: 0.001 })).toBe('3.212\u00A0in');
-    expect(formatQuantity(0.079375, INCH, { fraction: 64 })).toBe('3 1/8\u00A0in');
+    expect(formatQuantity(0.079375, INCH, { fraction: 64 })).toBe('3\u00A01/8\u00A0in');
     expect(formatQuantity(0.55, parseUnit('%'))).toBe('55\u00A0%');
     expect(formatQuantity(7800, parseUnit('kg/m^3'))).toBe('7800\u00A0kg/m³');
   });
