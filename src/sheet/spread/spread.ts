@@ -68,7 +68,7 @@ export function spreadOf(
   const spreads = values.map((value, k) => {
     const own = effects.map((effect) => effect[k]!);
     const worst = worstCase((place) => at(place)[k] ?? Number.NaN, box);
-    const likely = withinWorst(combine(value, doubts, own), worst, doubts);
+    const likely = withinWorst(combine(value, doubts, own), worst, doubts, own);
     isReached ||= isInDoubt(worst, own);
     return {
       value,
@@ -160,9 +160,15 @@ function combine(value: number, doubts: readonly Doubt[], effects: readonly Effe
   return { from: middle - reach, to: middle + reach, u, dof };
 }
 
-/** Limits are limits: where nothing but tolerances is in doubt, nothing likely lies beyond them all. */
-function withinWorst(likely: Likely, worst: WorstCase, doubts: readonly Doubt[]): Likely {
-  if (doubts.some(({ shape }) => shape !== 'rectangular')) return likely;
+/** Limits are limits: where nothing but tolerances reaches the result, nothing likely lies beyond them all. */
+function withinWorst(
+  likely: Likely,
+  worst: WorstCase,
+  doubts: readonly Doubt[],
+  effects: readonly Effect[],
+): Likely {
+  const reaches = (i: number) => Math.abs(effects[i]!.size) > noiseOf(worst);
+  if (doubts.some(({ shape }, i) => shape !== 'rectangular' && reaches(i))) return likely;
   return {
     ...likely,
     from: Math.max(likely.from, worst.from),

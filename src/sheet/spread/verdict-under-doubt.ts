@@ -16,7 +16,8 @@ export interface Confidence {
 const LIKELY = 0.95;
 
 /**
- * Judges a window under doubt. A list passes only as a whole: its least sure element decides.
+ * Judges a window under doubt. A list passes only as a whole: its least sure element decides. Of two or
+ * three readings the furthest is no limit: where the likely range is the wider one, it has to agree.
  *
  * @param spreads one a number of the checked value
  */
@@ -49,15 +50,18 @@ function judgeOne({ worst, likely, straight }: Spread, least: number, most: numb
   const unknown: Confidence = { verdict: 'cannot-tell', inside: Number.NaN };
   if (worst.gap) return unknown;
   const slack = 1e-12 * Math.max(Math.abs(worst.from), Math.abs(worst.to));
-  if (worst.from >= least - slack && worst.to <= most + slack)
-    return { verdict: 'surely-pass', inside: 1 };
-  if (worst.to < least || worst.from > most) return { verdict: 'surely-fail', inside: 0 };
+  const isIn = worst.from >= least - slack && worst.to <= most + slack;
+  const isOut = worst.to < least || worst.from > most;
+  const isWider = straight && (likely.from < worst.from - slack || likely.to > worst.to + slack);
+  if (!isWider && isIn) return { verdict: 'surely-pass', inside: 1 };
+  if (!isWider && isOut) return { verdict: 'surely-fail', inside: 0 };
   if (!straight) return unknown;
   const middle = (likely.from + likely.to) / 2;
   const below = (limit: number) => probabilityBelow(limit - middle, likely.u, likely.dof);
   const inside = Math.max(0, below(most) - below(least));
-  if (inside >= LIKELY) return { verdict: 'likely-pass', inside };
-  return { verdict: inside <= 1 - LIKELY ? 'likely-fail' : 'cannot-tell', inside };
+  if (inside >= LIKELY) return { verdict: isIn ? 'surely-pass' : 'likely-pass', inside };
+  if (inside > 1 - LIKELY) return { verdict: 'cannot-tell', inside };
+  return { verdict: isOut ? 'surely-fail' : 'likely-fail', inside };
 }
 
 function probabilityBelow(distance: number, u: number, dof: number): number {

@@ -39,6 +39,12 @@ test('one tolerance alone is never likely to be exceeded', () => {
   expect(many!.likely.to).toBeLessThan(many!.worst.to);
 });
 
+test('repeated readings that cancel do not widen what a tolerance allows', () => {
+  const given = 'p = 3.4; 3.5; 3.6\nq = 0.25 ± 0.01';
+  const [found] = spread(given, 'y = (p + q) - p');
+  expect(found!.likely).toMatchObject({ from: found!.worst.from, to: found!.worst.to });
+});
+
 test('repeated readings have the standard error of their mean and one degree of freedom less', () => {
   const [found] = spread('p = 3.412; 3.405; 3.418; 3.409; 3.411', 'y = p');
   expect(found!.likely.u).toBeCloseTo(0.002121, 6);

@@ -51,6 +51,17 @@ test('few readings make a wider distribution: what was likely cannot be told', (
   expect(judgeUnderDoubt(window(8), [spreadOf(3, 1, { likely })])!.verdict).toBe('cannot-tell');
 });
 
+test('two readings that both lie inside do not make their mean sure', () => {
+  const few = spreadOf(1, 1, { likely: { from: 10 - 12.7, to: 10 + 12.7, u: 1, dof: 1 } });
+  const inside = judgeUnderDoubt(window(9, 11), [few])!;
+  expect(inside.verdict).toBe('cannot-tell');
+  expect(inside.inside).toBeCloseTo(0.5, 9);
+  const outside = judgeUnderDoubt(window(11.1), [few])!;
+  expect(outside.verdict).toBe('cannot-tell');
+  expect(judgeUnderDoubt(window(-90, 110), [few])!.verdict).toBe('surely-pass');
+  expect(judgeUnderDoubt(window(110), [few])!.verdict).toBe('surely-fail');
+});
+
 test('of a list the least sure element decides, wherever it stands', () => {
   const [sure, likely, less] = [spreadOf(1, 0.5), spreadOf(3, 1), spreadOf(3, 1.1)];
   for (const spreads of [
