@@ -35,7 +35,7 @@ export function chartSentence(data: ChartData): string {
 function sayWhat({ x, y, series }: ChartData): string {
   const over = `over ${lowerFirst(x.label)} from ${formatOn(x, x.from)} to ${formatOn(x, x.to)}`;
   const names = listWords(series.map(({ label }) => nameInList(label)));
-  return `${y.label} ${over}${series.length > 1 ? `, a line each for ${names}` : ''}`;
+  return `${y.label}${y.label.includes(',') ? ',' : ''} ${over}${series.length > 1 ? `, a line each for ${names}` : ''}`;
 }
 
 /** A mark that stands at the present point gives it its name. */

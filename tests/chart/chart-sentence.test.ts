@@ -24,6 +24,12 @@ test('a chart of one line in a window', () => {
   );
 });
 
+test('a name with a comma in it is closed by another', () => {
+  const data = chart({ now: undefined });
+  const named = { ...data, y: { ...data.y, label: 'Height, of the tip' } };
+  expect(say(named)).toMatch(/^Height, of the tip, over time from 0 s to 10 s\./);
+});
+
 test('a chart without a present point leaves it out', () => {
   expect(say(chart({}))).toBe('Height over time from 0 s to 10 s. It rises from 0 mm to 10 mm.');
 });
