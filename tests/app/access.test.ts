@@ -96,6 +96,18 @@ test('a slider answers to arrow keys by its step', async () => {
   await expect.poll(() => page.locator('#wanted_gap').inputValue()).toBe('0.155');
 });
 
+test('in the colours of the system the units that hold are told from the others', async () => {
+  const { page } = await openApp(browser, BEARING, { forcedColors: 'active' });
+  const letters = () =>
+    page
+      .locator('.switch label')
+      .evaluateAll((all) => all.map((one) => getComputedStyle(one).color));
+  const [inch, metric] = await letters();
+  expect(inch).not.toBe(metric);
+  await page.locator('.switch input[value=metric]').check();
+  expect(await letters()).toEqual([metric, inch]);
+});
+
 test('the page can be turned dark by hand and remembers it', async () => {
   const { page } = await openApp(browser, BEARING, { colorScheme: 'light' });
   await page.getByRole('button', { name: 'Dark page' }).click();
