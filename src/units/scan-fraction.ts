@@ -41,18 +41,20 @@ function scanVulgar(text: string, at: number, digits: string): FractionScan | Sc
 }
 
 /**
- * The fraction that belongs to the whole number ending at `at`: behind blanks (`3 1/8`), glued on
- * where it is one sign (`3⅛`), in an entry also behind a tight hyphen (`3-1/8`), which is how
- * drawings write it; `3 - 1/8` with blanks subtracts.
+ * The fraction that belongs to the whole number from `start` to `at`: behind blanks (`3 1/8`),
+ * glued on where it is one sign (`3⅛`), in an entry also behind a tight hyphen (`3-1/8`), which is
+ * how drawings write it; `3 - 1/8` with blanks subtracts. In an entry none belongs to a number that
+ * a slash is glued to: `3/8-1/16` takes one fraction from another.
  */
 export function scanFractionBehind(
   text: string,
+  start: number,
   at: number,
   mode: ReadingMode,
 ): FractionScan | ScanFailure | undefined {
+  if (mode === 'entry' && /[/÷]/.test(text[start - 1] ?? '')) return undefined;
   if (mode === 'entry' && (text[at] === '-' || text[at] === '\u2011')) {
-    const hyphened = scanFraction(text, at + 1);
-    return hyphened && 'value' in hyphened && hyphened.value >= 1 ? undefined : hyphened;
+    return scanHyphened(text, start, at);
   }
   const from = skipBlanks(text, at);
   if (from === at && parseVulgarFraction(text[at]) === undefined) return undefined;
@@ -60,4 +62,19 @@ export function scanFractionBehind(
   if (!fraction || !('value' in fraction) || fraction.value < 1) return fraction;
   const message = `${quote(fraction.digits)} behind a whole number must be less than 1, as in 3 1/8`;
   return malformed(message, from, fraction.to);
+}
+
+/** `5+3-1/8` is 8 1/8 to one reader and 7 7/8 to another. */
+function scanHyphened(
+  text: string,
+  start: number,
+  at: number,
+): FractionScan | ScanFailure | undefined {
+  const hyphened = scanFraction(text, at + 1);
+  if (!hyphened || !('value' in hyphened)) return hyphened;
+  if (hyphened.value >= 1) return undefined;
+  if (!/[\p{L}\p{N})"″%°]\s*[-+−*×·]$/u.test(text.slice(0, start))) return hyphened;
+  const whole = text.slice(start, at);
+  const message = `${whole}-${hyphened.digits} can be read as ${whole} ${hyphened.digits} or as ${whole} less ${hyphened.digits}: put a blank before the fraction, or blanks around the minus`;
+  return { failure: 'ambiguous-number', message, from: start, to: hyphened.to };
 }

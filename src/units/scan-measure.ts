@@ -42,7 +42,7 @@ function scanAmount(text: string, at: number, mode: ReadingMode): Amount | ScanF
   if (number === undefined || isFailure(number)) return number;
   const plain = { amount: number.value, digits: number.digits, to: number.to };
   if (!number.whole) return refuseFraction(text, at, number.to) ?? plain;
-  const fraction = scanFractionBehind(text, number.to, mode);
+  const fraction = scanFractionBehind(text, at, number.to, mode);
   if (isFailure(fraction)) return fraction;
   if (fraction === undefined) return scanLoneFraction(text, at, mode) ?? plain;
   const amount = number.value + fraction.value;

@@ -38,19 +38,19 @@ describe('a fraction behind a whole number', () => {
     ['3\u00A01/8', 0.125, 5],
   ])('%s holds one in both modes', (text, value, to) => {
     for (const mode of ['sheet', 'entry'] as const) {
-      expect(scanFractionBehind(text, 1, mode)).toMatchObject({ value, to });
+      expect(scanFractionBehind(text, 0, 1, mode)).toMatchObject({ value, to });
     }
   });
 
   test('a tight hyphen joins in an entry and subtracts in a sheet', () => {
-    expect(scanFractionBehind('3-1/8', 1, 'entry')).toMatchObject({ value: 0.125, to: 5 });
-    expect(scanFractionBehind('3-1/8', 1, 'sheet')).toBeUndefined();
+    expect(scanFractionBehind('3-1/8', 0, 1, 'entry')).toMatchObject({ value: 0.125, to: 5 });
+    expect(scanFractionBehind('3-1/8', 0, 1, 'sheet')).toBeUndefined();
   });
 
   test.each(['3 - 1/8', '3 -1/8', '3-9/8', '3-x', '3 x', '3', '3/8', '3 1/x'])(
     '%s holds none',
     (text) => {
-      expect(scanFractionBehind(text, 1, 'entry')).toBeUndefined();
+      expect(scanFractionBehind(text, 0, 1, 'entry')).toBeUndefined();
     },
   );
 
@@ -60,9 +60,37 @@ describe('a fraction behind a whole number', () => {
     ['3 1/0', '1/0 divides by zero'],
     ['3-1/0', '1/0 divides by zero'],
   ])('%s is refused', (text, message) => {
-    expect(scanFractionBehind(text, 1, 'entry')).toMatchObject({
+    expect(scanFractionBehind(text, 0, 1, 'entry')).toMatchObject({
       failure: 'malformed-number',
       message,
     });
   });
+
+  test('none belongs to a number that a slash is glued to', () => {
+    expect(scanFractionBehind('3/8-1/16', 2, 3, 'entry')).toBeUndefined();
+    expect(scanFractionBehind('1/2 1/8', 2, 3, 'entry')).toBeUndefined();
+    expect(scanFractionBehind('10 / 2-1/2', 5, 6, 'entry')).toMatchObject({ value: 0.5 });
+  });
+
+  test.each(['5+3-1/8', '5 +3-1/8', '5*3-1/8', '5"-3-1/8', '⅛+3-1/8', '(5)−3-1/8'])(
+    'a hyphen behind a tight sign is asked about: %s',
+    (text) => {
+      const start = text.indexOf('3-');
+      expect(scanFractionBehind(text, start, start + 1, 'entry')).toMatchObject({
+        failure: 'ambiguous-number',
+        message:
+          '3-1/8 can be read as 3 1/8 or as 3 less 1/8: put a blank before the fraction, or blanks around the minus',
+        from: start,
+        to: text.length,
+      });
+    },
+  );
+
+  test.each(['-3-1/8', '5 + 3-1/8', '2*(3-1/8', '[3-1/8', "5'-3-1/8", '5′-3-1/8', '2 * -3-1/8'])(
+    'but one behind a blank, a bracket, a foot mark or a sign of its own joins: %s',
+    (text) => {
+      const start = text.indexOf('3-');
+      expect(scanFractionBehind(text, start, start + 1, 'entry')).toMatchObject({ value: 0.125 });
+    },
+  );
 });
