@@ -10,12 +10,19 @@ export interface ToleranceSplit {
 
 const BOTH = /±|\+\s*\/\s*[-−]|\+[-−]/g;
 
+/** A drawing stacks the two sides, and a person types them in a row: `3.212 +0.05 -0.02 in`. */
+const STACKED = /(?<=\S\s+)([-+−])[\d.]\S*\s+([-+−])[\d.]\S*(?=(?:\s+\p{L}\S*)?\s*$)/u;
+
 /**
  * Finds a tolerance: `± 0.003`, `+- 0.003`, `+/- 0.003`, or unequal `+0.05/-0.02` in either order.
  * `3 +-2` and `6 +4/-2` are therefore read as tolerances and never as arithmetic. Undefined where
  * there is none.
  */
 export function splitTolerance(entry: string): ToleranceSplit | Problem | undefined {
+  const stacked = STACKED.exec(entry);
+  if (stacked !== null && (stacked[1] === '+') !== (stacked[2] === '+')) {
+    return refuseStacked(stacked);
+  }
   const marks = [...entry.matchAll(BOTH)];
   const split = marks.length === 0 ? splitUnequal(entry) : splitAt(entry, marks[0]!);
   if (split === undefined) return undefined;
@@ -26,6 +33,13 @@ export function splitTolerance(entry: string): ToleranceSplit | Problem | undefi
 
 function at(mark: RegExpMatchArray): Span {
   return { from: mark.index!, to: mark.index! + mark[0].length };
+}
+
+function refuseStacked(found: RegExpExecArray): Problem {
+  const [first, second] = found[0].split(/\s+/);
+  const span = { from: found.index, to: found.index + found[0].length };
+  const message = `is ${first} ${second} a tolerance or a sum? write ${first}/${second} for a tolerance, and a blank behind each sign for a sum`;
+  return fail('bad-tolerance', span, { message });
 }
 
 function splitAt(entry: string, mark: RegExpMatchArray): ToleranceSplit {

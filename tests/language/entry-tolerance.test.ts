@@ -44,3 +44,21 @@ test.each([
 ])('%s is refused', (entry, message) => {
   expect(splitTolerance(entry)).toMatchObject({ code: 'bad-tolerance', message });
 });
+
+test.each([
+  ['3.212 +0.05 -0.02', '+0.05', '-0.02'],
+  ['3.212 +.05 −.02 in', '+.05', '−.02'],
+  ['3 1/8 in  -1/64  +1/32"', '-1/64', '+1/32"'],
+])('%s could be a tolerance or a sum, and is asked about', (entry, first, second) => {
+  expect(splitTolerance(entry)).toMatchObject({
+    code: 'bad-tolerance',
+    message: `is ${first} ${second} a tolerance or a sum? write ${first}/${second} for a tolerance, and a blank behind each sign for a sum`,
+  });
+});
+
+test.each(['3 + 2 - 1', '3 +2', '3 -2', '3 +2 +1', '3 -2 -1', '3+2-1', '+2 -1', '3 +2 -1 * 4'])(
+  '%s is a sum',
+  (entry) => {
+    expect(splitTolerance(entry)).toBeUndefined();
+  },
+);
