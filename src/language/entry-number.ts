@@ -106,8 +106,10 @@ export function refuseKind(type: string, tree: Span): Problem {
 
 /** The parser expects a formula; a person who typed an entry is helped by a nearer word. */
 function refineFault(problem: Problem, text: string): Problem {
-  const word = problem.code === 'unexpected-word' ? wordAt(text, problem.from) : '';
-  if (word !== '') return refineWord(problem, word);
+  const word = wordAt(text, problem.from);
+  const isLoneUnit = problem.code === 'name-in-entry' && parseUnit(word) !== undefined;
+  if (word !== '' && (isLoneUnit || problem.code === 'unexpected-word'))
+    return refineWord(problem, word);
   if (problem.code === 'unexpected-word' && text[problem.from] === ',') {
     const message =
       'a comma stands between two numbers here; part readings with ; or with a comma and a blank, and write decimals with a point';

@@ -61,3 +61,15 @@ describe('a bare number beside one with a unit is found', () => {
 test('a comma tight between numbers asks for a blank', () => {
   expect(read('3.1,4.2')).toMatchObject({ code: 'unreadable-entry', from: 3, to: 4 });
 });
+
+test.each([
+  ['mm', 'mm', 0],
+  ['842 /mi', 'mi', 5],
+  ['3 * in', 'in', 4],
+])('the unit without a number in %s is not called no unit', (text, unit, from) => {
+  expect(read(text)).toMatchObject({
+    code: 'unknown-unit',
+    message: `${unit} does not stand behind a number: a unit follows its number and holds no blank, as in 3 in or 12 lbf·ft`,
+    from,
+  });
+});
