@@ -5,6 +5,7 @@ import { unifyKinds } from '../language/unify.ts';
 import type { Check, Formula } from './cell.ts';
 import { type CheckDraft, namesOfCheck } from './drafts.ts';
 import { type LinkContext, linkFormula } from './link-formula.ts';
+import { placeProblem } from './places.ts';
 import { rangeFault } from './range-fault.ts';
 
 /** Links an acceptance window: its subject and limits must be of one dimension. */
@@ -30,14 +31,14 @@ export function linkCheck(
     if (tree === undefined) continue;
     const limit = link(tree);
     if ('problems' in limit) return { ...base, problem: limit.problems[0]! };
-    const problem = misfit(subject.formula.kind, limit.formula, tree, side);
+    const problem = misfit(subject.formula, limit.formula, side, sheet.source);
     if (problem !== undefined)
-      return { ...base, problem: { ...problem, place: statement.place, cell: statement.name } };
+      return { ...base, problem: placeProblem(problem, sheet.places, statement.name) };
     limits[side] = limit.formula;
   }
   const fault = swappedEnds(statement, sheet.source, context);
   if (fault !== undefined)
-    return { ...base, problem: { ...fault, place: statement.place, cell: statement.name } };
+    return { ...base, problem: placeProblem(fault, sheet.places, statement.name) };
   return { ...base, ...limits };
 }
 
@@ -52,22 +53,25 @@ function swappedEnds(
 }
 
 function misfit(
-  subject: Kind,
+  subject: Formula,
   limit: Formula,
-  tree: Expression,
   side: 'least' | 'most' | 'equals',
+  source: string,
 ): Problem | undefined {
-  if (side === 'equals' && subject.type === 'text' && limit.kind.type === 'text') return undefined;
-  const single =
-    subject.type === 'list' ? { type: 'quantity' as const, dimension: subject.dimension } : subject;
+  const { kind } = subject;
+  if (side === 'equals' && kind.type === 'text' && limit.kind.type === 'text') return undefined;
+  const single: Kind =
+    kind.type === 'list' ? { type: 'quantity', dimension: kind.dimension } : kind;
   if (single.type !== 'quantity') {
-    return fail('wrong-kind', tree, {
+    return fail('wrong-kind', subject.tree, {
       where: 'a check',
       expected: side === 'equals' ? 'a quantity, a list or a text' : 'a quantity or a list',
-      found: nameKind(subject),
+      found: nameKind(kind),
     });
   }
   if (unifyKinds(single, limit.kind) !== undefined) return undefined;
-  const [left, right] = [nameKind(single), nameKind(limit.kind)];
-  return fail('dimension-mismatch', tree, { action: 'compare', left, right });
+  const describe = ({ tree }: Formula, named: Kind) =>
+    `${source.slice(tree.from, tree.to)} (${nameKind(named)})`;
+  const [left, right] = [describe(subject, single), describe(limit, limit.kind)];
+  return fail('dimension-mismatch', limit.tree, { action: 'compare', left, right });
 }
