@@ -71,6 +71,8 @@ export const PROBLEMS = {
     `${d.owner} has no column ${d.field}${didYouMean(d.near)}`,
   'unknown-row': (d: { table: string; row: string; near: readonly string[] }) =>
     `${d.table} has no row "${d.row}"${didYouMean(d.near.map((row) => `"${row}"`))}`,
+  'repeated-row': (d: { table: string; row: string }) =>
+    `${d.table} has two rows "${d.row}", and a pick could not tell them apart; name one of them otherwise`,
   'unknown-sheet': (d: { name: string; near: readonly string[] }) =>
     `no sheet is called ${d.name}${didYouMean(d.near)}`,
   'unknown-given': (d: { name: string; sheet: string; near: readonly string[] }) =>

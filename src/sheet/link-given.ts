@@ -119,6 +119,10 @@ function shapeOfPick(pick: Pick_, { sheet }: GivenDraft, context: CellContext): 
       near: nearest(pick.row, keys),
     });
   }
+  const twice = keys.find((key, i) => keys.indexOf(key) < i);
+  if (twice !== undefined) {
+    return fail('repeated-row', pick.table, { table: table.name, row: twice });
+  }
   return shapeOfColumn(pick, table.kind.columns, table);
 }
 

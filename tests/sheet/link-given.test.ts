@@ -85,3 +85,8 @@ describe('what cannot be', () => {
     expect(cell.kind === undefined).toBe(code !== undefined);
   });
 });
+
+test('two rows may go by one name where nothing is picked', () => {
+  const table = block('table bolts', 'bolt,length (in)', 'Short,1', 'Long,2', 'Short,3');
+  expect(makeSheet(table).book.problems).toEqual([]);
+});
