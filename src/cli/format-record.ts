@@ -3,7 +3,8 @@ import { formatProblem } from './problem-record.ts';
 import { listResults } from './record-results.ts';
 import type { SolveRecord } from './solve-record.ts';
 
-const VERDICTS = { pass: 'passes', fail: 'FAILS', unknown: 'cannot be told' } as const;
+/** The text of one that cannot be told yet says so itself. */
+const VERDICTS = { pass: 'passes. ', fail: 'FAILS. ', unknown: '' } as const;
 
 /** A worked sheet as lines for people: results, checks, problems. */
 export function formatRecord({ book, sheet }: Loaded, record: SolveRecord): string {
@@ -14,7 +15,7 @@ export function formatRecord({ book, sheet }: Loaded, record: SolveRecord): stri
     .filter((check) => check.sheet === sheet.name)
     .map(({ statement }, i) => {
       const { verdict, text } = record.checks[i]!;
-      return [statement.label, `${VERDICTS[verdict]}. ${text}`] as const;
+      return [statement.label, `${VERDICTS[verdict]}${text}`] as const;
     });
   const sections = [
     formatSection('Results', alignPairs(results)),

@@ -5,6 +5,7 @@ import type { Frame } from '../sheet/frame.ts';
 import { showValue } from '../sheet/show.ts';
 import { signWords } from '../sheet/sign-words.ts';
 import { outcomeOf } from '../sheet/solve.ts';
+import { warningsOf } from '../sheet/warnings.ts';
 import type { Unit } from '../units/unit.ts';
 import { recordSpread } from './record-spread.ts';
 import type { ResultRecord, ResultValue } from './solve-record.ts';
@@ -38,7 +39,7 @@ function recordResult(book: Book, frame: Frame, cell: Cell): ResultRecord {
   return {
     value,
     unit: unit?.symbol ?? '',
-    text: addWords(text, cell, outcome.value),
+    text: [addWords(text, cell, outcome.value), ...listDoubts(book, frame, cell)].join(' '),
     ...recordSpread(book, frame, cell, unit?.factor ?? 1),
   };
 }
@@ -50,6 +51,12 @@ export function unitOf({ kind, display }: Cell): Unit | undefined {
 
 function emptyOf(kind: Kind): Value {
   return kind.type === 'list' ? new Float64Array() : kind.type === 'quantity' ? 0 : '';
+}
+
+/** A value is given outside of what its formula is good for as well, and says so. */
+function listDoubts(book: Book, frame: Frame, { index }: Cell): readonly string[] {
+  const sentences = warningsOf(book, frame, index);
+  return sentences.map((sentence) => `(Outside what this is good for: ${sentence})`);
 }
 
 /** What the sign of a result tells one to do stands after it, as on the page. */

@@ -38,3 +38,11 @@ test('long texts are broken at words, under their column, within 100 characters'
 test('a sheet with nothing to work has a title only', async () => {
   expect(await solve('# Words\n\nNothing here.\n')).toEqual(['Words', '']);
 });
+
+test('a check that cannot be told says so once', async () => {
+  const given = '```given\na = blank in\n```\n';
+  const check = '```check\na at least 1 in "Depth"\n```\n';
+  expect(await solve(`# Depth\n\n${given}\n${check}`)).toContain(
+    '  Depth  Cannot be told yet. a is blank',
+  );
+});

@@ -86,3 +86,13 @@ test('formulas and chains are results; givens and tables are not', () => {
 function closeTo(value: unknown): unknown {
   return typeof value === 'number' ? expect.closeTo(value, 9) : value;
 }
+
+test('a value outside of what its formula is good for says so', () => {
+  const sheet = (teeth: number) =>
+    `# Teeth\n\n${F}work\nteeth = ${teeth}\ndoubled = 2 * teeth\n  valid when round(teeth, step: 1) = teeth "a gear has whole teeth"\n${F}\n`;
+  expect(record(sheet(7.5)).doubled).toMatchObject({
+    value: 15,
+    text: '15 (Outside what this is good for: a gear has whole teeth)',
+  });
+  expect(record(sheet(7)).doubled).toMatchObject({ value: 14, text: '14' });
+});
