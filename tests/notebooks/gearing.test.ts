@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { answerFind } from '../../src/sheet/find/find-given.ts';
 import { outcomeOf } from '../../src/sheet/solve.ts';
+import { warningsOf } from '../../src/sheet/warnings.ts';
 import {
   cellIndex,
   type Entries,
@@ -132,6 +133,18 @@ describe('entries that cannot be', () => {
       cellIndex(BOOK, '20-gearing', 'tyre_diameter'),
     );
     expect(tyre).toMatchObject({ state: 'waiting', problem: { waitsFor: 'aspect_ratio' } });
+  });
+
+  test.each([
+    ['rim_diameter', '0'],
+    ['aspect_ratio', '0 %'],
+    ['tyre_width', '-205 mm'],
+  ])('a tyre with %s of %s is worked, and told to be none', (name, entry) => {
+    const { book, frame } = gearing({ [name]: entry });
+    const tyre = cellIndex(BOOK, '20-gearing', 'tyre_diameter');
+    expect(warningsOf(book, frame, tyre)).toEqual([
+      'no tyre has such a size; read the sidewall again.',
+    ]);
   });
 
   test('a measured roll-out does without the size', () => {
