@@ -149,6 +149,21 @@ test('axe finds nothing on the first screen and its tour', async () => {
   expect(await page.locator('.tour').count()).toBe(0);
 });
 
+test('the note of a block that is not there yet lies over no other', async () => {
+  const { page } = await openApp(browser, '');
+  await waitForCharts(page);
+  const over = await page.evaluate(() => {
+    for (const later of document.querySelectorAll('.later')) later.replaceChildren();
+    const boxes = [...document.querySelectorAll('.note summary')]
+      .filter((note) => note.checkVisibility())
+      .map((note) => note.getBoundingClientRect());
+    const pairs = boxes.slice(1).map((box, i) => [boxes[i]!, box] as const);
+    return { notes: boxes.length, over: pairs.filter(([a, b]) => b.top < a.bottom - 0.5).length };
+  });
+  expect(over.notes).toBeGreaterThan(3);
+  expect(over.over).toBe(0);
+});
+
 test('the page of jobs fits 320 px, and each target is large enough for a finger', async () => {
   const { page } = await openApp(browser, 'jobs', { viewport: { width: 320, height: 700 } });
   await page.getByRole('heading', { name: 'Jobs', level: 1 }).waitFor();
