@@ -3,16 +3,13 @@ import { type ChartLayer, listLines, overlayCharts } from '../sheet/compare/over
 import type { ChartStatement, Sheet } from '../sheet/sheet.ts';
 import { sweepChart } from '../sheet/sweep.ts';
 import type { Desk } from './desk.ts';
-import { createDrawn } from './drawn.ts';
+import { createDrawn, LEAST_WIDTH } from './drawn.ts';
 import { fill, h } from './element.ts';
 import { loadChart } from './load-drawings.ts';
-import { createScrollBox } from './scroll-box.ts';
+import { createNumberFold } from './number-fold.ts';
 import type { ShownColumn } from './shown-column.ts';
 
 type ChartTool = Awaited<ReturnType<typeof loadChart>>;
-
-/** What a chart needs at the least to keep its words apart. */
-const LEAST_WIDTH = 300;
 
 export interface CompareCharts {
   readonly element: HTMLElement;
@@ -28,7 +25,11 @@ export function createCompareCharts(desk: Desk, sheet: Sheet): CompareCharts {
       ? [part.chart]
       : [],
   );
-  const figures = charts.map((chart, i) => createFigure(desk, sheet, chart, i));
+  return joinFigures(charts.map((chart, i) => createFigure(desk, sheet, chart, i)));
+}
+
+/** Figures one after the other, shown and disposed of as one. */
+export function joinFigures(figures: readonly CompareCharts[]): CompareCharts {
   return {
     element: h('div', { class: 'overlays' }, ...figures.map(({ element }) => element)),
     show: (columns) => figures.forEach((figure) => void figure.show(columns)),
@@ -47,13 +48,7 @@ function createFigure(
   const label = h('label', { for: `${id}-line` }, 'Line compared');
   const choice = h('p', { class: 'overlay-line', hidden: true }, label, ' ', select);
   const sentence = h('span');
-  const table = createScrollBox('wide', `Numbers side by side of: ${chart.title}`);
-  const numbers = h(
-    'details',
-    { on: { toggle: () => drawn.redraw() } },
-    h('summary', {}, 'The numbers'),
-    table,
-  );
+  const numbers = createNumberFold(`Numbers side by side of: ${chart.title}`, () => drawn.redraw());
   const drawn = createDrawn('plot', loadChart, draw);
   let shown: readonly ShownColumn[] = [];
 
@@ -67,13 +62,13 @@ function createFigure(
     choice.hidden = select.options.length < 2;
     const data: ChartData = overlayCharts(layers, select.value === '' ? undefined : select.value);
     fill(sentence, tool.chartSentence(data));
-    if (numbers.open) fill(table, tool.createChartTable(data));
+    numbers.show(() => [tool.createChartTable(data)]);
     return tool.chartSVG(data, { document, width: Math.max(width, LEAST_WIDTH), idPrefix: id });
   }
 
   const caption = h('figcaption', {}, h('b', {}, `${chart.title}, side by side.`), ' ', sentence);
   return {
-    element: h('figure', { class: 'chart' }, choice, drawn.element, caption, numbers),
+    element: h('figure', { class: 'chart' }, choice, drawn.element, caption, numbers.element),
     show(columns) {
       shown = columns;
       drawn.redraw();

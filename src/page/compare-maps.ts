@@ -1,18 +1,16 @@
 import type { MapData } from '../sheet/map-data.ts';
 import type { ChartStatement, Sheet } from '../sheet/sheet.ts';
-import { sweepMap } from '../sheet/sweep-two.ts';
-import type { CompareCharts } from './compare-charts.ts';
+import { type CompareCharts, joinFigures } from './compare-charts.ts';
 import type { Desk } from './desk.ts';
-import { createDrawn } from './drawn.ts';
-import { fill, h } from './element.ts';
+import { createDrawn, LEAST_WIDTH } from './drawn.ts';
+import { h } from './element.ts';
 import { loadMap } from './load-drawings.ts';
-import { createScrollBox } from './scroll-box.ts';
+import { createNumberFold } from './number-fold.ts';
 import type { ShownColumn } from './shown-column.ts';
 
 type MapTool = Awaited<ReturnType<typeof loadMap>>;
 
-/** What a map needs at the least to keep its words apart, and what lies between two, in px. */
-const LEAST_WIDTH = 300;
+/** What lies between two maps, in px. */
 const GAP = 16;
 
 interface NamedMap {
@@ -25,12 +23,7 @@ export function createCompareMaps(desk: Desk, sheet: Sheet): CompareCharts {
   const charts = sheet.parts.flatMap((part) =>
     part.kind === 'chart' && part.chart?.against !== undefined ? [part.chart] : [],
   );
-  const figures = charts.map((chart, i) => createFigure(desk, sheet, chart, i));
-  return {
-    element: h('div', { class: 'overlays' }, ...figures.map(({ element }) => element)),
-    show: (columns) => figures.forEach((figure) => void figure.show(columns)),
-    dispose: () => figures.forEach((figure) => void figure.dispose()),
-  };
+  return joinFigures(charts.map((chart, i) => createFigure(desk, sheet, chart, i)));
 }
 
 function createFigure(
@@ -39,20 +32,14 @@ function createFigure(
   chart: ChartStatement,
   place: number,
 ): CompareCharts {
-  const table = createScrollBox('wide', `Numbers side by side of: ${chart.title}`);
-  const numbers = h(
-    'details',
-    { on: { toggle: () => drawn.redraw() } },
-    h('summary', {}, 'The numbers'),
-    table,
-  );
+  const numbers = createNumberFold(`Numbers side by side of: ${chart.title}`, () => drawn.redraw());
   const drawn = createDrawn('plot', loadMap, draw);
   let shown: readonly ShownColumn[] = [];
 
   function draw(tool: MapTool, width: number): Element {
-    const maps = listMaps(desk, sheet, chart, shown);
+    const maps = listMaps(tool, desk, sheet, chart, shown);
     if (maps.length === 0) return h('p', {}, 'There is no value to draw.');
-    if (numbers.open) fill(table, ...maps.flatMap((map) => setOut(map, tool)));
+    numbers.show(() => maps.flatMap((map) => setOut(map, tool)));
     const each = Math.max(LEAST_WIDTH, widthOfEach(width, maps.length));
     return h(
       'div',
@@ -63,7 +50,7 @@ function createFigure(
 
   const caption = h('figcaption', {}, h('b', {}, `${chart.title}, side by side.`));
   return {
-    element: h('figure', { class: 'chart' }, drawn.element, caption, numbers),
+    element: h('figure', { class: 'chart' }, drawn.element, caption, numbers.element),
     show(columns) {
       shown = columns;
       drawn.redraw();
@@ -74,6 +61,7 @@ function createFigure(
 
 /** Columns of which the map can be worked. */
 function listMaps(
+  { sweepMap }: MapTool,
   desk: Desk,
   sheet: Sheet,
   chart: ChartStatement,

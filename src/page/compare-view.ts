@@ -1,6 +1,6 @@
 import { type Column, workColumns } from '../job/work-columns.ts';
 import type { Sheet } from '../sheet/sheet.ts';
-import { createCompareCharts } from './compare-charts.ts';
+import { createCompareCharts, joinFigures } from './compare-charts.ts';
 import { createCompareMaps } from './compare-maps.ts';
 import { createProposals } from './compare-proposals.ts';
 import { createCompareTable } from './compare-table.ts';
@@ -16,9 +16,8 @@ const AS_IT_IS = 'As it is';
 export function createCompareView(desk: Desk, sheet: Sheet): View {
   const proposals = createProposals(desk, sheet);
   const table = createCompareTable(desk, sheet);
-  const charts = createCompareCharts(desk, sheet);
-  const maps = createCompareMaps(desk, sheet);
-  const compared = h('div', {}, table.element, charts.element, maps.element);
+  const figures = joinFigures([createCompareCharts(desk, sheet), createCompareMaps(desk, sheet)]);
+  const compared = h('div', {}, table.element, figures.element);
   const element = h(
     'div',
     { class: 'compared' },
@@ -37,20 +36,11 @@ export function createCompareView(desk: Desk, sheet: Sheet): View {
     compared.hidden = columns.length < 2;
     if (columns.length < 2) return;
     table.show(columns);
-    charts.show(columns);
-    maps.show(columns);
+    figures.show(columns);
   }
 
   refresh();
-  return {
-    element,
-    cells: [],
-    refresh,
-    dispose() {
-      charts.dispose();
-      maps.dispose();
-    },
-  };
+  return { element, cells: [], refresh, dispose: figures.dispose };
 }
 
 function nameColumn(column: Column): ShownColumn {

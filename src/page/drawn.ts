@@ -8,6 +8,8 @@ export interface Drawn {
   dispose(): void;
 }
 
+/** What a chart or a map needs at the least to keep its words apart, in px. */
+export const LEAST_WIDTH = 300;
 /** In px. Narrower than a page can be: one that is still being laid out, or is just being hidden. */
 const NARROWEST = 60;
 const NOT_LOADED = 'The drawing could not be loaded. Load the page again.';

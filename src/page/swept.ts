@@ -6,9 +6,9 @@ import type { Frame } from '../sheet/frame.ts';
 import type { ChartStatement, Sheet } from '../sheet/sheet.ts';
 import type { System } from '../units/unit.ts';
 import { type Desk, findCell } from './desk.ts';
-import { createDrawn } from './drawn.ts';
+import { createDrawn, LEAST_WIDTH } from './drawn.ts';
 import { fill, h } from './element.ts';
-import { createScrollBox } from './scroll-box.ts';
+import { createNumberFold } from './number-fold.ts';
 import type { View } from './view.ts';
 
 /** How results over given values are worked, told, set out and drawn. */
@@ -25,9 +25,6 @@ export interface SweptTool<Data extends object> {
   draw(data: Data, options: DrawingOptions): SVGElement;
 }
 
-/** What a chart needs at the least to keep its words apart. */
-const LEAST_WIDTH = 300;
-
 /** Results over given values: drawn, with a sentence that tells them and the numbers one click away. */
 export function createSwept<Data extends object>(
   desk: Desk,
@@ -37,13 +34,7 @@ export function createSwept<Data extends object>(
 ): View {
   const idPrefix = `chart-${chart.place.line}`;
   const sentence = h('span');
-  const table = createScrollBox('wide', `Numbers of: ${chart.title}`);
-  const numbers = h(
-    'details',
-    { on: { toggle: () => drawn.redraw() } },
-    h('summary', {}, 'The numbers'),
-    table,
-  );
+  const numbers = createNumberFold(`Numbers of: ${chart.title}`, () => drawn.redraw());
   const drawn = createDrawn('plot', load, draw);
 
   function draw(tool: SweptTool<Data>, width: number): Element | undefined {
@@ -53,13 +44,13 @@ export function createSwept<Data extends object>(
       return undefined;
     }
     fill(sentence, tool.sentence(data));
-    if (numbers.open) fill(table, tool.table(data));
+    numbers.show(() => [tool.table(data)]);
     return tool.draw(data, { document, width: Math.max(width, LEAST_WIDTH), idPrefix });
   }
 
   const caption = h('figcaption', {}, h('b', {}, `${chart.title}.`), ' ', sentence);
   return {
-    element: h('figure', { class: 'chart' }, drawn.element, caption, numbers),
+    element: h('figure', { class: 'chart' }, drawn.element, caption, numbers.element),
     cells: cellsOf(desk, sheet, chart),
     refresh: drawn.redraw,
     dispose: drawn.dispose,
