@@ -177,7 +177,7 @@ function refuse(dial: Dial, readings: QuantityList, angles: QuantityList): strin
 }
 
 function warnOfGap(readings: QuantityList, angles: QuantityList): string | undefined {
-  const { gain } = fitHarmonics(readings, angles);
+  const { gain } = fitOf([readings, angles]);
   const ratio = gain / Math.sqrt(2 / readings.length);
   return ratio < WORTH_A_WORD
     ? undefined
