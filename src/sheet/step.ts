@@ -39,26 +39,13 @@ export function createSteps(
   const origins = new Uint32Array(cells.length);
   for (const index of order) {
     const cell = cells[index]!;
-    switch (cell.role) {
-      case 'work':
-      case 'stack':
-        if (cell.formula !== undefined) {
-          const { type, run } = compile(cell.formula, cell);
-          deeds[index] = DEEDS[type];
-          runs[index] = run;
-        }
-        break;
-      case 'from':
-        if (cell.origin !== undefined) {
-          deeds[index] = CARRY;
-          origins[index] = cell.origin;
-        }
-        break;
-      case 'given':
-      case 'table':
-        break;
-      default:
-        cell satisfies never;
+    if (cell.role === 'from' && cell.origin !== undefined) {
+      deeds[index] = CARRY;
+      origins[index] = cell.origin;
+    } else if ((cell.role === 'work' || cell.role === 'stack') && cell.formula !== undefined) {
+      const { type, run } = compile(cell.formula, cell);
+      deeds[index] = DEEDS[type];
+      runs[index] = run;
     }
   }
   return { deeds, runs, origins };
